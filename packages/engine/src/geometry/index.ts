@@ -1,0 +1,1 @@
+export { cross, dot, length, minus, plus, times, unit, type Vector } from "./vector.ts";

@@ -1,0 +1,3 @@
+export * from "./bit/index.ts";
+export * from "./geometry/index.ts";
+export * from "./quantity/index.ts";

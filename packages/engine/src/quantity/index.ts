@@ -1,0 +1,16 @@
+export { type Band, band, exactBand, mapBand } from "./band.ts";
+export { type BracketedRootInput, bracketedRoot } from "./bracketed-root.ts";
+export { FRESH_WATER_DENSITY, STANDARD_GRAVITY } from "./constants.ts";
+export { type Finding, gravestFirst, type Severity } from "./finding.ts";
+export { requireBetween, requireFinite, requireNotNegative, requirePositive } from "./require.ts";
+export {
+  commonPractice,
+  derivedFrom,
+  enteredBy,
+  readIn,
+  recalledFrom,
+  SOURCE_KIND_WORDS,
+  type Source,
+  type SourceKind,
+} from "./source.ts";
+export { given, type Working, type WorkingInput } from "./working.ts";
