@@ -1,3 +1,4 @@
 export * from "./bit/index.ts";
 export * from "./geometry/index.ts";
+export * from "./ground/index.ts";
 export * from "./quantity/index.ts";

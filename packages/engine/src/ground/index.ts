@@ -1,0 +1,1 @@
+export type { RockResponse } from "./rock-response.ts";
