@@ -67,8 +67,8 @@ module.exports = {
   options: {
     tsConfig: { fileName: "tsconfig.tests.json" },
     tsPreCompilationDeps: true,
-    doNotFollow: { path: "node_modules" },
-    exclude: { path: "(/dist/|\\.test\\.ts$)" },
+    doNotFollow: { path: "(^|/)(node_modules|dist)/" },
+    exclude: { path: "\\.test\\.ts$" },
     enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["types", "import", "default"] },
   },
 };

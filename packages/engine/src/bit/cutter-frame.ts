@@ -51,7 +51,11 @@ export function cutterFrame(pose: CutterPose): CutterFrame {
   };
 }
 
-/** The point of a face's edge at angle `phi` [rad]: c + (D/2)(cos φ u + sin φ v), in the bit frame [m]. */
+/**
+ * The point of a face's edge at angle `phi` [rad]: c + (D/2)(cos φ u + sin φ v), in the bit frame [m].
+ *
+ * @source (d) geometry of a disc
+ */
 export function edgePoint(frame: CutterFrame, faceDiameter: number, phi: number): Vector {
   const reach = plus(times(Math.cos(phi), frame.faceAcross), times(Math.sin(phi), frame.faceDown));
   return plus(frame.centre, times(faceDiameter / 2, reach));
