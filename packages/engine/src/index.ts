@@ -1,4 +1,5 @@
 export * from "./bit/index.ts";
+export * from "./cutting/index.ts";
 export * from "./geometry/index.ts";
 export * from "./ground/index.ts";
 export * from "./quantity/index.ts";

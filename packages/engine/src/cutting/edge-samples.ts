@@ -1,0 +1,70 @@
+import { cutterFrame, type PlacedCutter } from "../bit/index.ts";
+
+/** Points around one cutter's edge as they pass a fixed half-plane of the hole; the first point is repeated at the end. */
+export interface EdgeSamples {
+  /** Distance from the bit axis [m]. */
+  readonly radius: Float64Array;
+  /** Azimuth ahead of the face centre [rad]. */
+  readonly turn: Float64Array;
+  /** Height along the bit axis, positive down-hole [m]. */
+  readonly height: Float64Array;
+  /** Height worn off at this point, along the face [m]. */
+  readonly removed: Float64Array;
+}
+
+/** The unit circle in even steps, its first point repeated at the end. */
+export interface CircleTable {
+  /** Cosines [-]. */
+  readonly cosine: Float64Array;
+  /** Sines [-]. */
+  readonly sine: Float64Array;
+}
+
+/**
+ * Even points of the unit circle; one table serves every cutter sampled with the same number of points.
+ *
+ * @source (d) geometry
+ */
+export function circleTable(count: number): CircleTable {
+  const cosine = new Float64Array(count + 1);
+  const sine = new Float64Array(count + 1);
+  for (let k = 0; k < count; k++) {
+    const phi = (2 * Math.PI * k) / count;
+    cosine[k] = Math.cos(phi);
+    sine[k] = Math.sin(phi);
+  }
+  cosine[count] = cosine[0];
+  sine[count] = sine[0];
+  return { cosine, sine };
+}
+
+/**
+ * The edge of one cutter, taken from its tilted face without flattening it: every point keeps its own radius, its own
+ * azimuth and its own height. Worn points are brought back to the chord at D/2 - h_w below the face centre.
+ *
+ * The frame is taken at azimuth zero, so that turning the bit changes no figure of the trace but the azimuth itself.
+ *
+ * @source (d) geometry of the pose as fixed in docs/nomenclature.md
+ */
+export function edgeSamples(cutter: PlacedCutter, circle: CircleTable): EdgeSamples {
+  const { centre, faceAcross, faceDown } = cutterFrame({ ...cutter, azimuth: 0 });
+  const faceRadius = cutter.faceDiameter / 2;
+  const lowest = faceRadius - cutter.wornHeight;
+  const count = circle.cosine.length;
+  const radius = new Float64Array(count);
+  const turn = new Float64Array(count);
+  const height = new Float64Array(count);
+  const removed = new Float64Array(count);
+  for (let k = 0; k < count; k++) {
+    const across = faceRadius * circle.cosine[k];
+    const unworn = faceRadius * circle.sine[k];
+    const down = Math.min(unworn, lowest);
+    const x = centre[0] + across * faceAcross[0] + down * faceDown[0];
+    const y = across * faceAcross[1] + down * faceDown[1];
+    radius[k] = Math.sqrt(x * x + y * y);
+    turn[k] = Math.atan2(y, x);
+    height[k] = centre[2] + across * faceAcross[2] + down * faceDown[2];
+    removed[k] = unworn - down;
+  }
+  return { radius, turn, height, removed };
+}

@@ -1,0 +1,156 @@
+import type { BitLayout, PlacedCutter } from "../bit/index.ts";
+import { requireNotNegative, requirePositive } from "../quantity/index.ts";
+import { contactShapeOf } from "./contact-shape.ts";
+import { type CircleTable, circleTable, edgeSamples } from "./edge-samples.ts";
+import type { EdgeTrace } from "./edge-trace.ts";
+import { orderPasses, type UnorderedPasses } from "./order-passes.ts";
+
+/** How finely a trace is taken. */
+export interface TraceGrid {
+  /** Number of radial cells from the axis to the hole radius; default one for each 0.1 mm [-]. */
+  readonly cells?: number;
+}
+
+/**
+ * Width of a radial cell where the caller names none [m].
+ *
+ * @source (d) shares of the cut move by less than 1 % when the cell is halved (docs/guide/checks.md)
+ */
+export const USUAL_CELL_WIDTH = 1e-4;
+
+const FEWEST_CELLS = 16;
+const FEWEST_SAMPLES = 64;
+
+/**
+ * Lays every cutter's edge on a radial grid.
+ *
+ * The whole circle of each tilted face is sampled at about the cell width and read off at the middle of each cell;
+ * where a cutter passes one radius twice, the deeper point stands for it. What reaches past the hole radius is taken as
+ * ground off to gauge and reported as `overreach`. The order of passing goes by the azimuth of the edge points
+ * themselves, not of the face centres: a tilted face reaches a radius a little before or after its centre, and only so
+ * do the shares of the cut add up when two cutters stand at nearly one azimuth.
+ *
+ * @throws RangeError when the hole diameter, a face diameter or the number of cells is not sound
+ * @source (d) kinematics of a rigid bit that turns and advances evenly
+ */
+export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
+  requirePositive({ holeDiameter: layout.holeDiameter });
+  const holeRadius = layout.holeDiameter / 2;
+  const cells = grid.cells ?? Math.max(FEWEST_CELLS, Math.round(holeRadius / USUAL_CELL_WIDTH));
+  if (!(Number.isInteger(cells) && cells >= 1)) throw new RangeError(`cells must be a whole number, got ${cells}`);
+  const cellWidth = holeRadius / cells;
+  const cellRadius = Float64Array.from({ length: cells }, (_, cell) => (cell + 0.5) * cellWidth);
+  const passes = emptyPasses(layout, cellWidth, cells);
+  const overreach = new Float64Array(layout.cutters.length);
+  const sheet = emptySheet(cells);
+  const circles = new Map<number, CircleTable>();
+  layout.cutters.forEach((cutter, index) => {
+    checkCutter(cutter);
+    const samples = Math.max(FEWEST_SAMPLES, Math.ceil((Math.PI * cutter.faceDiameter) / cellWidth));
+    const circle = circles.get(samples) ?? circleTable(samples);
+    circles.set(samples, circle);
+    overreach[index] = Math.max(0, layCutter(cutter, circle, sheet, cellWidth) - holeRadius);
+    takePasses(cutter, index, sheet, cellWidth, passes);
+  });
+  return { layout, holeRadius, cellWidth, cellRadius, overreach, ...orderPasses(passes, cells) };
+}
+
+function checkCutter(cutter: PlacedCutter): void {
+  const { faceDiameter, length, wornHeight, chamferWidth, radius } = cutter;
+  requirePositive({ faceDiameter, length });
+  requireNotNegative({ wornHeight, chamferWidth, radius });
+  if (!(wornHeight < faceDiameter)) throw new RangeError(`wornHeight must be under ${faceDiameter}, got ${wornHeight}`);
+}
+
+/** One cutter's own line over the cells it covers. */
+interface Sheet {
+  first: number;
+  last: number;
+  readonly height: Float64Array;
+  readonly turn: Float64Array;
+  readonly removed: Float64Array;
+}
+
+function emptySheet(cells: number): Sheet {
+  const row = () => new Float64Array(cells);
+  return { first: 0, last: -1, height: row(), turn: row(), removed: row() };
+}
+
+/** Fills the sheet with the deepest points of one cutter; gives the largest radius its disc reaches. */
+function layCutter(cutter: PlacedCutter, circle: CircleTable, sheet: Sheet, cellWidth: number): number {
+  const { radius, turn, height, removed } = edgeSamples(cutter, circle);
+  const cells = sheet.height.length;
+  sheet.height.fill(Number.NEGATIVE_INFINITY);
+  sheet.first = cells;
+  sheet.last = -1;
+  let farthest = 0;
+  for (let k = 0; k + 1 < radius.length; k++) {
+    const r0 = radius[k];
+    const r1 = radius[k + 1];
+    if (r1 > farthest) farthest = r1;
+    const from = Math.max(0, Math.ceil(Math.min(r0, r1) / cellWidth - 0.5));
+    const to = Math.min(cells - 1, Math.floor(Math.max(r0, r1) / cellWidth - 0.5));
+    for (let cell = from; cell <= to; cell++) {
+      const share = r1 === r0 ? 0 : ((cell + 0.5) * cellWidth - r0) / (r1 - r0);
+      const z0 = height[k];
+      const z = z0 + share * (height[k + 1] - z0);
+      if (z <= sheet.height[cell]) continue;
+      const w0 = removed[k];
+      sheet.height[cell] = z;
+      sheet.turn[cell] = between(turn[k], turn[k + 1], share);
+      sheet.removed[cell] = w0 + share * (removed[k + 1] - w0);
+      if (cell < sheet.first) sheet.first = cell;
+      if (cell > sheet.last) sheet.last = cell;
+    }
+  }
+  return farthest;
+}
+
+/** Angle part-way from one sample to the next, taken the short way round. */
+function between(from: number, to: number, share: number): number {
+  const step = to - from;
+  const short = step > Math.PI ? step - 2 * Math.PI : step < -Math.PI ? step + 2 * Math.PI : step;
+  return from + share * short;
+}
+
+function emptyPasses(layout: BitLayout, cellWidth: number, cells: number): UnorderedPasses {
+  let room = 0;
+  for (const { faceDiameter } of layout.cutters) room += Math.min(cells, Math.ceil(faceDiameter / cellWidth) + 2);
+  const row = () => new Float64Array(room);
+  return {
+    count: 0,
+    cell: new Int32Array(room),
+    cutter: new Int32Array(room),
+    height: row(),
+    azimuth: row(),
+    slope: row(),
+    flatLength: row(),
+    chamferHeight: row(),
+  };
+}
+
+function takePasses(cutter: PlacedCutter, index: number, sheet: Sheet, cellWidth: number, into: UnorderedPasses): void {
+  const contactAt = contactShapeOf(cutter);
+  for (let cell = sheet.first; cell <= sheet.last; cell++) {
+    const inward = Math.max(sheet.first, cell - 1);
+    const outward = Math.min(sheet.last, cell + 1);
+    const rise = sheet.height[outward] - sheet.height[inward];
+    const { flatLength, chamferHeight } = contactAt(sheet.removed[cell]);
+    const at = into.count++;
+    into.cell[at] = cell;
+    into.cutter[at] = index;
+    into.height[at] = sheet.height[cell];
+    into.azimuth[at] = wrapped(cutter.azimuth + sheet.turn[cell]);
+    into.slope[at] = outward === inward ? 0 : rise / ((outward - inward) * cellWidth);
+    into.flatLength[at] = flatLength;
+    into.chamferHeight[at] = chamferHeight;
+  }
+}
+
+const TURN = 2 * Math.PI;
+
+/** The same direction in 0 to 2π, 2π itself left out. */
+function wrapped(angle: number): number {
+  const rest = angle - TURN * Math.floor(angle / TURN);
+  return rest >= TURN ? 0 : rest;
+}
