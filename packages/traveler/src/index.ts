@@ -1,1 +1,1 @@
-export * from "./document/index.ts";
+export * from "./quantity/index.ts";
