@@ -341,26 +341,34 @@ export interface ResolvedOverrides {
   readonly limits: LimitOverrides;
 }
 
-/** Properties of a rock set by hand; a single figure is a band without width. */
+/**
+ * Properties of a rock set by hand, named as in the rock table; a single figure is a band without width.
+ */
 export interface RockOverride {
-  /** Unconfined strength [Pa]. */
-  readonly strength?: Band;
-  /** Specific energy over strength [-]. */
+  /** Unconfined compressive strength [Pa]. */
+  readonly ucs?: Band;
+  /** Unconfined strength of the stones in loose or mixed ground [Pa]. */
+  readonly clastUcs?: Band;
+  /** Specific energy over confined strength [-]. */
   readonly specificEnergyRatio?: Band;
-  /** Contact stress over strength [-]. */
+  /** Contact strength under a wear flat over confined strength [-]. */
   readonly contactStressRatio?: Band;
   /** Friction angle at the cutter face [rad]. */
   readonly faceFriction?: Band;
   /** Friction of a wear flat on the rock [-]. */
   readonly flatFriction?: Band;
-  /** Growth of the contact length with the advance [-]. */
+  /** Growth of the contact length with the depth of cut [-]. */
   readonly kappa?: Band;
   /** Internal friction angle [rad]. */
   readonly frictionAngle?: Band;
   /** Bulk density [kg/m³]. */
   readonly density?: Band;
   /** Quartz share [-]. */
-  readonly quartz?: Band;
+  readonly quartzShare?: Band;
+  /** Minerals counted by their grinding hardness against quartz [-]. */
+  readonly equivalentQuartz?: Band;
+  /** CERCHAR abrasivity index [-]. */
+  readonly cerchar?: Band;
 }
 
 /** Limits set by hand in place of the program's. */
