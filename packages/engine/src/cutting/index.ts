@@ -1,4 +1,56 @@
+export { advancePerRevolution, rateOfPenetration } from "./advance.ts";
+export { type BitLoads, bitLoads, type SideForce, sideForce } from "./bit-loads.ts";
 export { type ContactShape, contactShapeOf, freshChamferHeight } from "./contact-shape.ts";
+export { type CutSection, cutSections } from "./cut-sections.ts";
+export { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
+export { type CutterState, cutterState, frictionLineOrigin } from "./cutter-law.ts";
+export { cuttingRatio } from "./cutting-ratio.ts";
+export {
+  advanceWhere,
+  type BitInRock,
+  type DrilledState,
+  drillAtAdvance,
+  drillAtPower,
+  drillAtTorque,
+  drillAtWeight,
+  type StateMeasure,
+} from "./drilled-state.ts";
+export { type EdgeLoads, edgeLoads, emptyEdgeLoads } from "./edge-loads.ts";
+export { type EdgeResponse, edgeResponse } from "./edge-response.ts";
 export type { EdgeTrace } from "./edge-trace.ts";
 export { type Engagement, emptyEngagement, engage } from "./engage.ts";
+export {
+  CARBIDE_CONDUCTIVITY,
+  COBALT_TABLE_LIMIT,
+  type CoolingFilm,
+  criticalFlatLoad,
+  cutterThermalResponse,
+  type FlatHeat,
+  flatHeat,
+  flatTemperatureRise,
+  LEACHED_TABLE_LIMIT,
+  type RockHeat,
+  type SlidingFlat,
+  WEAR_QUICKENS_TEMPERATURE,
+} from "./flat-temperature.ts";
+export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
+export {
+  adjustedSpecificEnergy,
+  bitFrictionNumber,
+  drillingSpecificEnergy,
+  drillingStrength,
+  energyFromFriction,
+  mechanicalSpecificEnergy,
+  PEAK_EFFICIENCY,
+} from "./specific-energy.ts";
 export { type TraceGrid, traceEdges, USUAL_CELL_WIDTH } from "./trace-edges.ts";
+export {
+  type BitLaw,
+  type BitLawPoint,
+  type BluntBit,
+  bitConstantOfSpread,
+  bitLaw,
+  bitLawAtWeight,
+  rubbingFrictionNumber,
+  sharpFrictionNumber,
+} from "./whole-bit-law.ts";

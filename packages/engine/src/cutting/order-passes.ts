@@ -44,7 +44,11 @@ export function orderPasses(passes: UnorderedPasses, cells: number): OrderedPass
     }
     order[at] = k;
   }
-  const sorted = (row: Float64Array) => Float64Array.from(order, (k) => row[k]);
+  const sorted = (row: Float64Array) => {
+    const out = new Float64Array(count);
+    for (let k = 0; k < count; k++) out[k] = row[order[k]];
+    return out;
+  };
   const azimuth = sorted(passes.azimuth);
   const slope = sorted(passes.slope);
   return {

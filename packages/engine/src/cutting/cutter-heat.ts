@@ -1,0 +1,58 @@
+import type { RockResponse } from "../ground/index.ts";
+import type { EdgeLoads } from "./edge-loads.ts";
+import {
+  CARBIDE_CONDUCTIVITY,
+  type CoolingFilm,
+  cutterThermalResponse,
+  flatHeat,
+  type RockHeat,
+} from "./flat-temperature.ts";
+
+/** What surrounds a hot cutter. */
+export interface HeatConditions {
+  readonly rock: RockHeat;
+  /** Temperature of the fluid at the bit [K]. */
+  readonly fluidTemperature: number;
+  /** Conductivity of the cutter, default that of carbide [W/(m·K)]. */
+  readonly cutterConductivity?: number;
+  /** Cooling of a cutter by the fluid; left out, the heat of the flat meets no film and the temperature is a low guess. */
+  readonly film?: CoolingFilm;
+}
+
+/**
+ * Mean temperature of each cutter's rubbing surface; that of the fluid where nothing rubs.
+ *
+ * Only contact heats: the flat, and the chamfer where it presses beyond what cutting asks. Its speed is that of the
+ * cutter's drag, T ω / F_t; its length along travel is the rubbing area over the width that rubs. See `flatHeat`.
+ *
+ * @throws RangeError when a property is not positive
+ * @source (b) Glowka & Stone 1985, SPE Journal, recalled; taken over to a rubbing chamfer here
+ */
+export function contactTemperatures(
+  loads: EdgeLoads,
+  {
+    response,
+    rotarySpeed,
+    heat,
+  }: {
+    readonly response: RockResponse;
+    /** Rotary speed of the bit [rad/s]. */
+    readonly rotarySpeed: number;
+    readonly heat: HeatConditions;
+  },
+): Float64Array {
+  const { rock, fluidTemperature, film, cutterConductivity = CARBIDE_CONDUCTIVITY } = heat;
+  return loads.contactArea.map((flatArea, cutter) => {
+    if (!(flatArea > 0 && loads.tangential[cutter] > 0)) return fluidTemperature;
+    const { rise } = flatHeat({
+      flatFriction: response.flatFriction,
+      flatNormal: loads.contactNormal[cutter],
+      speed: (rotarySpeed * loads.torque[cutter]) / loads.tangential[cutter],
+      flatArea,
+      flatLength: flatArea / loads.contactWidth[cutter],
+      rock,
+      cutterResponse: cutterThermalResponse({ flatArea, cutterConductivity, ...(film ? { film } : {}) }),
+    });
+    return fluidTemperature + rise;
+  });
+}
