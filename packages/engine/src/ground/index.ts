@@ -1,1 +1,47 @@
-export type { RockResponse } from "./rock-response.ts";
+export {
+  bottomHolePressureDifference,
+  DEFAULT_WATER_LEVEL,
+  type FluidColumns,
+} from "./bottom-hole-pressure-difference.ts";
+export {
+  type ClassifiedGround,
+  type ClassifiedWord,
+  classifyGround,
+  type ReadingConfidence,
+  type WordRole,
+} from "./classify-ground.ts";
+export { type ConfinedRock, confinedStrength } from "./confined-strength.ts";
+export type { GroundModifier } from "./driller-lexicon.ts";
+export { HAZARD_WORDS, type Hazard } from "./hazard.ts";
+export type { Rock, RockExtraProperties, RockFamily, RockProperties } from "./rock.ts";
+export {
+  type AbrasiveRock,
+  type AbrasivityClass,
+  abrasivityClass,
+  type CercharClass,
+  cercharClass,
+  rockAbrasivityIndex,
+} from "./rock-abrasivity.ts";
+export {
+  type RockResponse,
+  type RockResponseBands,
+  type RockResponseInput,
+  type RockResponseResult,
+  rockResponse,
+} from "./rock-response.ts";
+export { rockById, rockIds, rockTable } from "./rock-table.ts";
+export {
+  LOG_INPUT_UNITS,
+  type LogInputKind,
+  type LogReading,
+  type StrengthCorrelation,
+  strengthCorrelations,
+} from "./strength-correlations.ts";
+export {
+  LOG_STRENGTH_SPREAD,
+  type StrengthFromLog,
+  type StrengthFromLogInput,
+  strengthCorrelationById,
+  strengthFromLog,
+} from "./strength-from-log.ts";
+export { type MohrLine, unconfinedStrengthFromMohr } from "./unconfined-strength.ts";

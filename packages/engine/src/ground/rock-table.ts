@@ -1,0 +1,34 @@
+import { crystallineRocks } from "./crystalline-rocks.ts";
+import { nearestWords } from "./edit-distance.ts";
+import type { Rock } from "./rock.ts";
+import { sedimentaryRocks } from "./sedimentary-rocks.ts";
+import { soils } from "./soils.ts";
+
+/**
+ * All classes of ground the program knows, soft cover first. The ends of each band are those of its source; the middle
+ * is chosen here, near the geometric middle, since the sources give ranges only.
+ *
+ * @source each property carries its own, see `sources` of each entry
+ */
+export const rockTable: readonly Rock[] = [...soils, ...sedimentaryRocks, ...crystallineRocks];
+
+/** The ids of the rock table, in its order. */
+export const rockIds: readonly string[] = rockTable.map((rock) => rock.id);
+
+const byId = new Map(rockTable.map((rock) => [rock.id, rock]));
+
+/**
+ * The rock of the table that has this id.
+ *
+ * @throws RangeError when there is none; the message lists ids of like spelling
+ * @source (d) look-up in the table
+ * @example
+ * rockById("shale").name // → "shale"
+ */
+export function rockById(id: string): Rock {
+  const rock = byId.get(id);
+  if (!rock) {
+    throw new RangeError(`rockId "${id}" is not in the rock table; near it: ${nearestWords(id, rockIds).join(", ")}`);
+  }
+  return rock;
+}
