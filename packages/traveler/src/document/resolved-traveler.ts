@@ -40,7 +40,7 @@ export interface ResolvedInquiry {
   /** From the bit upward; empty where none are run. */
   readonly collars: readonly ResolvedCollar[];
   readonly fluid: ResolvedFluid;
-  /** Depth of the standing water or mud level below ground while drilling [m]; 0 for a full hole. */
+  /** Depth of the standing ground water [m]. */
   readonly waterLevel: number;
   readonly presentTool?: ResolvedPresentTool;
   readonly targets: ResolvedTargets;
@@ -216,13 +216,16 @@ export interface ResolvedBed {
   readonly notes?: string;
 }
 
-/** A log reading and the named correlation that turns it into strength. */
+/** A log reading and the named correlation that turns it into strength; fits `strengthFromLog`. */
 export interface ResolvedStrengthReading {
   /** Id of the correlation. */
   readonly correlation: string;
-  /** The reading: sonic transit time [s/m], porosity [-] or Young's modulus [Pa], as `kind` says. */
-  readonly reading: number;
-  readonly kind: "transit time" | "porosity" | "modulus" | "wave speed";
+  /** Slowness [s/m], Young's modulus [Pa], porosity [-] or velocity [m/s], as the correlation asks. */
+  readonly value: number;
+  /** Share of clay in the rock [-]. */
+  readonly clayShare?: number;
+  /** Bulk density [kg/m³]. */
+  readonly density?: number;
 }
 
 /** Either a bit to be laid out from a specification or a bit that was measured. */

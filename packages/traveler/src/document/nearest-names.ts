@@ -1,0 +1,41 @@
+/** How many single letters must change to make one word of the other [-]. */
+function lettersApart(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, at) => at);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}
+
+const plain = (name: string) => name.toLowerCase().replace(/[^a-z0-9]/g, "");
+
+/** Names of a list that were probably meant by `typed`: close in spelling or holding it, nearest first, at most four. */
+export function nearestNames(typed: string, names: readonly string[]): string[] {
+  const wanted = plain(typed);
+  const room = Math.max(1, Math.floor(wanted.length / 3));
+  return names
+    .map((name) => {
+      const candidate = plain(name);
+      const holds = wanted.length >= 3 && (candidate.includes(wanted) || wanted.includes(candidate));
+      return { name, apart: holds ? 1 : lettersApart(wanted, candidate) };
+    })
+    .filter(({ apart }) => apart <= room)
+    .sort((a, b) => a.apart - b.apart)
+    .slice(0, 4)
+    .map(({ name }) => name);
+}
+
+/** `one of a, b, c`, with those that were probably meant first in line where the list is long. */
+export function oneOf(typed: string, names: readonly string[]): string {
+  const near = nearestNames(typed, names);
+  const hint = near.length > 0 ? ` (did you mean ${near.join(" or ")}?)` : "";
+  const most = 12;
+  const listed =
+    names.length > most ? `${names.slice(0, most).join(", ")} and ${names.length - most} more` : names.join(", ");
+  return `give one of ${listed}${hint}`;
+}

@@ -1,0 +1,72 @@
+import * as z from "zod";
+import type { QuantityLimits } from "../../quantity/index.ts";
+import { section, text } from "../plain-field.ts";
+import { quantity } from "../quantity-field.ts";
+
+const ROTARY_SPEED: QuantityLimits = { least: "1 rpm", most: "2000 rpm" };
+const FORCE: QuantityLimits = { least: "0 lbf", most: "1000 klbf" };
+
+/** What a rig can do, each of which a person may give. */
+export const rigMeasures = {
+  pullDown: quantity("force", "Largest push of the feed on the string.", FORCE).optional(),
+  hoist: quantity("force", "Largest pull of the hoist (pullback).", FORCE).optional(),
+  topHeadWeight: quantity("force", "Weight of the top head or kelly that rests on the string.", FORCE).optional(),
+  torque: quantity("torque", "Largest torque of the rotary.", { least: "10 ft-lbf", most: "200000 ft-lbf" }).optional(),
+  rotarySpeedMin: quantity("rotary speed", "Slowest steady rotary speed.", {
+    least: "0 rpm",
+    most: "2000 rpm",
+  }).optional(),
+  rotarySpeedMax: quantity("rotary speed", "Fastest rotary speed.", ROTARY_SPEED).optional(),
+  rotarySpeeds: z
+    .array(quantity("rotary speed", "One speed of the rotary.", ROTARY_SPEED))
+    .min(1)
+    .optional()
+    .meta({ description: "The fixed speeds of a geared rotary, in place of slowest and fastest." }),
+  power: quantity("power", "Most power at the rotary.", { least: "0.1 hp", most: "5000 hp" }).optional(),
+  gaugeForceFactor: quantity("force per pressure", "Force on the string for each unit of feed pressure on the gauge.", {
+    least: "0.01 lbf/psi",
+    most: "1000 lbf/psi",
+  }).optional(),
+  feedGaugeZero: quantity("pressure", "Reading of the feed gauge that only just moves the empty feed.", {
+    least: "0 psi",
+    most: "5000 psi",
+  }).optional(),
+  drag: quantity("force", "Drag of the string on the wall of the hole while feeding.", FORCE).optional(),
+};
+
+/** The rig. */
+export const rigSchema = section("The rig. A preset fills what is not given here.", {
+  preset: text("Id of a rig of the list or of the shop's own.", "medium").optional(),
+  name: text("What the rig is called.").optional(),
+  ...rigMeasures,
+});
+
+/** What a mud pump can do, each of which a person may give. */
+export const pumpMeasures = {
+  flow: quantity("flow", "Flow that reaches the bit.", { least: "1 gpm", most: "5000 gpm" }).optional(),
+  pressureRating: quantity("pressure", "Pressure that the pump can hold all day.", {
+    least: "1 psi",
+    most: "10000 psi",
+  }).optional(),
+  lumpSize: quantity("length", "Largest lump that suction and valves let through.", {
+    least: "0 in",
+    most: "6 in",
+  }).optional(),
+  surfaceGear: quantity("depth", "Hose, swivel and surface pipe as a length of the drill pipe with the same loss.", {
+    least: "0 ft",
+    most: "1000 ft",
+  }).optional(),
+};
+
+/** The mud pump. */
+export const pumpSchema = section("The mud pump. A preset fills what is not given here.", {
+  preset: text("Id of a pump of the list or of the shop's own.", "duplex-5x6").optional(),
+  name: text("What the pump is called.").optional(),
+  ...pumpMeasures,
+});
+
+/** The compressor. */
+export const compressorSchema = section("The compressor; leave out where the rig has none.", {
+  flow: quantity("air flow", "Delivery as free air.", { least: "1 cfm", most: "10000 cfm" }),
+  pressure: quantity("pressure", "Delivery pressure on the gauge.", { least: "1 psi", most: "2000 psi" }),
+});
