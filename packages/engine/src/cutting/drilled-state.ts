@@ -107,9 +107,14 @@ export function advanceWhere(bitInRock: BitInRock, measure: StateMeasure, target
   const { trace, response } = bitInRock;
   const engagement = emptyEngagement(trace);
   const loads = emptyEdgeLoads(trace);
+  const known = new Map<number, number>();
   const excess = (advance: number) => {
+    const before = known.get(advance);
+    if (before !== undefined) return before;
     edgeLoads(trace, engage(trace, advance, engagement), response, loads);
-    return measure({ advance, engagement, loads, bit: bitLoads(loads) }) - target;
+    const value = measure({ advance, engagement, loads, bit: bitLoads(loads) }) - target;
+    known.set(advance, value);
+    return value;
   };
   // Most figures run nearly in step with advance, so one look at a small advance tells about where the answer lies.
   const first = excess(FIRST_ADVANCE) + target;

@@ -4,6 +4,7 @@ export { type ContactShape, contactShapeOf, freshChamferHeight } from "./contact
 export { type CutSection, cutSections } from "./cut-sections.ts";
 export { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
 export { type CutterState, cutterState, frictionLineOrigin } from "./cutter-law.ts";
+export { type CutterLoad, cutterLoads } from "./cutter-load.ts";
 export { cuttingRatio } from "./cutting-ratio.ts";
 export {
   advanceWhere,
@@ -15,6 +16,13 @@ export {
   drillAtWeight,
   type StateMeasure,
 } from "./drilled-state.ts";
+export {
+  ACCEPTED_LATERAL_SHARE,
+  drillingFindings,
+  GOOD_LATERAL_SHARE,
+  UNEVEN_VOLUME_MULTIPLE,
+} from "./drilling-findings.ts";
+export { type DrillingFigures, drillingWorkings } from "./drilling-workings.ts";
 export { type EdgeLoads, edgeLoads, emptyEdgeLoads } from "./edge-loads.ts";
 export { type EdgeResponse, edgeResponse } from "./edge-response.ts";
 export type { EdgeTrace } from "./edge-trace.ts";
@@ -34,6 +42,7 @@ export {
   WEAR_QUICKENS_TEMPERATURE,
 } from "./flat-temperature.ts";
 export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
+export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
 export {
   adjustedSpecificEnergy,
   bitFrictionNumber,
@@ -43,6 +52,7 @@ export {
   mechanicalSpecificEnergy,
   PEAK_EFFICIENCY,
 } from "./specific-energy.ts";
+export { type SteadyDrilling, type SteadyDrillingInput, steadyDrilling } from "./steady-drilling.ts";
 export { type TraceGrid, traceEdges, USUAL_CELL_WIDTH } from "./trace-edges.ts";
 export {
   type BitLaw,
