@@ -1,3 +1,4 @@
+export * from "./advice/index.ts";
 export * from "./bit/index.ts";
 export * from "./cutting/index.ts";
 export * from "./flow/index.ts";
