@@ -1,1 +1,4 @@
+export { type CircleSegment, segmentArea, segmentChord, segmentHalfAngle } from "./circle-segment.ts";
+export { type Cylinder, cylinderDistance, cylinderOverlap } from "./cylinder-distance.ts";
+export { type CountedInterval, coverCounts, gapsBetween, type Interval } from "./interval.ts";
 export { cross, dot, length, minus, plus, times, unit, type Vector } from "./vector.ts";
