@@ -1,1 +1,2 @@
-export {};
+export * from "./face/index.ts";
+export type { SheetTitle } from "./sheet/index.ts";

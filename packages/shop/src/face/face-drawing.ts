@@ -1,0 +1,240 @@
+import type { BitLayout } from "@bitwright/engine";
+import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
+import {
+  DRAWING_ROOM,
+  drawingSheet,
+  HALO,
+  INK,
+  type Label,
+  type Obstacle,
+  PAPER,
+  placeLabels,
+  type SheetTitle,
+  STEEL,
+  scaleThatFits,
+  TYPE,
+  textAt,
+  textWidth,
+} from "../sheet/index.ts";
+import { element, linePath, type PagePoint, type Svg, softPath, svgNumber } from "../svg/index.ts";
+import {
+  AROUND_HOLE,
+  crossAt,
+  type DrawnHole,
+  holeMark,
+  type PlacedName,
+  turnArrow,
+  wingNameMarks,
+  wingNamePlaces,
+} from "./around-hole.ts";
+import { type DrawnPorts, portPlaces } from "./port-places.ts";
+import { type SeenCutter, seenCutter, type ToPage } from "./seen-cutter.ts";
+import { visibleAnchor } from "./visible-anchor.ts";
+import { type WingBand, wingBands } from "./wing-bands.ts";
+
+/** What the face drawing is made from. */
+export interface FaceDrawingInput {
+  readonly layout: BitLayout;
+  readonly title: SheetTitle;
+  readonly units: UnitSystem;
+  readonly ports?: DrawnPorts;
+  /** What to write at each cutter; its number in the layout, from 1, where not given. */
+  readonly numbers?: readonly string[];
+  /** Start of every id in the drawing; `face` where not given. */
+  readonly id?: string;
+}
+
+const MM_PER_M = 1000;
+
+/**
+ * The bit from below as a sheet of SVG: every cutter as its tilted cylinder really projects, numbered, on the wings that
+ * carry it, with ports, centre and hole, at a true scale.
+ */
+export function faceDrawing(input: FaceDrawingInput): string {
+  const { layout, title, units, ports } = input;
+  const id = input.id ?? "face";
+  const holeMm = layout.holeDiameter * MM_PER_M;
+  const room = {
+    width: DRAWING_ROOM.right - DRAWING_ROOM.left - 2 * AROUND_HOLE.side,
+    height: DRAWING_ROOM.bottom - DRAWING_ROOM.top - AROUND_HOLE.above - AROUND_HOLE.below,
+  };
+  const scale = scaleThatFits({ width: holeMm, height: holeMm, room });
+  const middle: PagePoint = [
+    (DRAWING_ROOM.left + DRAWING_ROOM.right) / 2,
+    DRAWING_ROOM.top + AROUND_HOLE.above + room.height / 2,
+  ];
+  // z points at the viewer, so x to the right and y up keep the bit frame's hand: azimuth grows counter-clockwise.
+  const perMetre = scale.factor * MM_PER_M;
+  const toPage: ToPage = ([x, y]) => [middle[0] + perMetre * x, middle[1] - perMetre * y];
+  const hole = { middle, radius: (perMetre * layout.holeDiameter) / 2 };
+  const bands = wingBands(layout);
+  const seen = layout.cutters.map((cutter) => seenCutter(cutter, toPage));
+  const farToNear = fromFarToNear(layout);
+  const places = ports ? portPlaces(layout, bands, ports).map(toPage) : [];
+  const portRadius = ((ports?.diameter ?? 0) * perMetre) / 2;
+  const wingNames = wingNamePlaces(bands, hole);
+  const numbers = layout.cutters.map((_, k) => input.numbers?.[k] ?? String(k + 1));
+  const holeText = title.hole ?? formatQuantity("diameter", layout.holeDiameter, units);
+  const counts = countsLine(layout, bands, units, ports);
+  return drawingSheet({
+    id,
+    heading: "Face of the bit",
+    subheading: [
+      "Seen from below, looking up the hole. From here the bit turns counter-clockwise, as the arrow shows.",
+      counts,
+    ],
+    description: `The bit seen from below in a hole of ${holeText}: ${counts} Each cutter is drawn as its tilted cylinder projects and carries its number.`,
+    title,
+    view: "from below",
+    units: units === "field" ? "mm; hole in inches, mm" : "mm",
+    hole: holeInBoth(holeText, layout.holeDiameter),
+    scale,
+    definitions: [
+      element("clipPath", { id: `${id}-hole` }, element("circle", { cx: middle[0], cy: middle[1], r: hole.radius })),
+    ],
+    drawing: [
+      element("g", { "clip-path": `url(#${id}-hole)` }, ...wingShapes(bands, toPage, perMetre)),
+      ...portMarks(places, portRadius),
+      element(
+        "g",
+        { class: "cutters", "clip-path": `url(#${id}-hole)` },
+        ...farToNear.map((k) => cutterMark(seen[k], numbers[k])),
+      ),
+      holeMark(hole, holeInBoth(holeText, layout.holeDiameter)),
+      ...wingNameMarks(wingNames),
+      ...numberMarks({ seen, farToNear, numbers, hole, wingNames, ports: places, portRadius }),
+      turnArrow(bands, hole),
+    ],
+  });
+}
+
+function countsLine(
+  layout: BitLayout,
+  bands: readonly WingBand[],
+  units: UnitSystem,
+  ports: DrawnPorts | undefined,
+): string {
+  const plural = (count: number, noun: string) => `${count} ${noun}${count === 1 ? "" : "s"}`;
+  const sizes = [...new Set(layout.cutters.map(({ faceDiameter }) => svgNumber(faceDiameter * MM_PER_M)))];
+  const cutters = `${plural(layout.cutters.length, "cutter")}${sizes.length ? ` of ${sizes.join(" and ")} mm` : ""}`;
+  const wings = bands.length ? ` on ${plural(bands.length, "wing")}` : ", wings not known";
+  if (!ports || ports.count === 0) return `${cutters}${wings}.`;
+  const size = formatQuantity("diameter", ports.diameter, units);
+  const where = bands.length ? "drawn where the slots leave room" : "place not known";
+  return `${cutters}${wings}; ${plural(ports.count, "port")} of ${size}, ${where}.`;
+}
+
+/** The hole as typed and in millimetres, each once. */
+function holeInBoth(asTyped: string, diameter: number): string {
+  return /mm\s*$/.test(asTyped) ? asTyped : `${asTyped} (${formatQuantity("diameter", diameter, "metric")})`;
+}
+
+function fromFarToNear(layout: BitLayout): number[] {
+  return layout.cutters
+    .map((cutter, k) => ({ k, height: cutter.height }))
+    .sort((a, b) => a.height - b.height || a.k - b.k)
+    .map(({ k }) => k);
+}
+
+/** All edges first, then all fills: where two wings meet they flow into one. */
+function wingShapes(bands: readonly WingBand[], toPage: ToPage, perMetre: number): Svg[] {
+  const line = (band: WingBand, more: number, stroke: string) =>
+    element("path", {
+      d: softPath(band.middle.map(toPage)),
+      fill: "none",
+      stroke,
+      "stroke-width": band.thickness * perMetre + more,
+      "stroke-linecap": "round",
+      "stroke-linejoin": "round",
+    });
+  return [
+    ...bands.map((band) => line(band, 0.5, STEEL.edge)),
+    ...bands.map((band) => element("g", { "data-wing": band.wing }, line(band, 0, STEEL.tint))),
+  ];
+}
+
+function cutterMark(cutter: SeenCutter, number: string): Svg {
+  const outline = { stroke: STEEL.line, "stroke-width": 0.2 };
+  const cylinder = element("path", { class: "cylinder", d: cutter.cylinder, fill: STEEL.carbide, ...outline });
+  const back = element("path", { class: "back", d: cutter.back, fill: "none", ...outline, "stroke-opacity": 0.55 });
+  const face = element("path", {
+    class: "face",
+    d: cutter.face,
+    fill: cutter.faceInView ? STEEL.face : "none",
+    stroke: STEEL.face,
+    "stroke-width": 0.3,
+    "stroke-dasharray": cutter.faceInView ? undefined : "0.8 0.6",
+  });
+  return element("g", { "data-cutter": number }, cylinder, back, face);
+}
+
+function portMarks(places: readonly PagePoint[], radius: number): Svg[] {
+  return places.map((at) =>
+    element(
+      "g",
+      { class: "port" },
+      element("circle", { cx: at[0], cy: at[1], r: radius, fill: PAPER, stroke: INK, "stroke-width": 0.35 }),
+      element("path", { d: crossAt(at, radius * 0.45), stroke: INK, "stroke-width": 0.2 }),
+    ),
+  );
+}
+
+function numberMarks({
+  seen,
+  farToNear,
+  numbers,
+  hole,
+  wingNames,
+  ports,
+  portRadius,
+}: {
+  readonly seen: readonly SeenCutter[];
+  readonly farToNear: readonly number[];
+  readonly numbers: readonly string[];
+  readonly hole: DrawnHole;
+  readonly wingNames: readonly PlacedName[];
+  readonly ports: readonly PagePoint[];
+  readonly portRadius: number;
+}): Svg[] {
+  const nearToFar = [...farToNear].reverse();
+  const labels: Label[] = nearToFar.map((k, place) => ({
+    text: numbers[k],
+    anchor: visibleAnchor(
+      seen[k],
+      nearToFar.slice(0, place).map((near) => seen[near]),
+      hole,
+    ),
+    toward: seen[k].travel,
+    reach: seen[k].reach,
+    width: textWidth(numbers[k], TYPE.number),
+    height: TYPE.number * 0.75,
+  }));
+  const ring = (at: PagePoint, radius: number, count: number, weight: number): Obstacle[] =>
+    Array.from({ length: count }, (_, k) => {
+      const angle = (2 * Math.PI * k) / count;
+      return { at: [at[0] + radius * Math.cos(angle), at[1] + radius * Math.sin(angle)], weight };
+    });
+  const points: Obstacle[] = [
+    ...seen.flatMap(({ points }) => points.map((at) => ({ at, weight: 3 }))),
+    ...ports.flatMap((at) => ring(at, portRadius, 24, 6)),
+    ...[0, 1.5, 3, 4.5, 6].flatMap((out) => ring(hole.middle, hole.radius + out, 240, out === 0 ? 8 : 4)),
+    { at: hole.middle, weight: 8 },
+  ];
+  return placeLabels(labels, { points, boxes: wingNames }).map(({ text, at, anchor, leader }) =>
+    element(
+      "g",
+      { class: "cutter-number" },
+      ...(leader ? [leaderLine(anchor, at)] : []),
+      textAt([at[0], at[1] + TYPE.number * 0.36], text, TYPE.number, { "text-anchor": "middle", ...HALO }),
+    ),
+  );
+}
+
+function leaderLine(anchor: PagePoint, at: PagePoint): Svg {
+  return element(
+    "g",
+    {},
+    element("path", { d: linePath([anchor, at]), stroke: INK, "stroke-width": 0.18 }),
+    element("circle", { cx: anchor[0], cy: anchor[1], r: 0.45, fill: INK }),
+  );
+}
