@@ -14,7 +14,7 @@ export interface TraceGrid {
 /**
  * Width of a radial cell where the caller names none [m].
  *
- * @source (d) shares of the cut move by less than 1 % when the cell is halved (docs/guide/checks.md)
+ * @source (d) from the convergence of the shares of the cut, see docs/guide/checks.md
  */
 export const USUAL_CELL_WIDTH = 1e-4;
 
@@ -24,8 +24,9 @@ const FEWEST_SAMPLES = 64;
 /**
  * Lays every cutter's edge on a radial grid.
  *
- * The whole circle of each tilted face is sampled at about the cell width and read off at the middle of each cell;
- * where a cutter passes one radius twice, the deeper point stands for it. What reaches past the hole radius is taken as
+ * The whole circle of each tilted face is sampled at about the cell width and read off at the middle of each cell. Of
+ * the upper and the lower half of a circle the deeper point stands for the cutter; a cutter that reaches across the axis
+ * goes by the same radius on both sides of it and makes two passes. What reaches past the hole radius is taken as
  * ground off to gauge and reported as `overreach`. The order of passing goes by the azimuth of the edge points
  * themselves, not of the face centres: a tilted face reaches a radius a little before or after its centre, and only so
  * do the shares of the cut add up when two cutters stand at nearly one azimuth.
@@ -42,15 +43,16 @@ export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
   const cellRadius = Float64Array.from({ length: cells }, (_, cell) => (cell + 0.5) * cellWidth);
   const passes = emptyPasses(layout, cellWidth, cells);
   const overreach = new Float64Array(layout.cutters.length);
-  const sheet = emptySheet(cells);
+  const near = emptySheet(cells);
+  const acrossAxis = emptySheet(cells);
   const circles = new Map<number, CircleTable>();
   layout.cutters.forEach((cutter, index) => {
     checkCutter(cutter);
     const samples = Math.max(FEWEST_SAMPLES, Math.ceil((Math.PI * cutter.faceDiameter) / cellWidth));
     const circle = circles.get(samples) ?? circleTable(samples);
     circles.set(samples, circle);
-    overreach[index] = Math.max(0, layCutter(cutter, circle, sheet, cellWidth) - holeRadius);
-    takePasses(cutter, index, sheet, cellWidth, passes);
+    overreach[index] = Math.max(0, layCutter(cutter, circle, near, acrossAxis, cellWidth) - holeRadius);
+    for (const sheet of [near, acrossAxis]) takePasses(cutter, index, sheet, cellWidth, passes);
   });
   return { layout, holeRadius, cellWidth, cellRadius, overreach, ...orderPasses(passes, cells) };
 }
@@ -73,16 +75,27 @@ interface Sheet {
 
 function emptySheet(cells: number): Sheet {
   const row = () => new Float64Array(cells);
-  return { first: 0, last: -1, height: row(), turn: row(), removed: row() };
+  return { first: cells, last: -1, height: row().fill(Number.NEGATIVE_INFINITY), turn: row(), removed: row() };
 }
 
-/** Fills the sheet with the deepest points of one cutter; gives the largest radius its disc reaches. */
-function layCutter(cutter: PlacedCutter, circle: CircleTable, sheet: Sheet, cellWidth: number): number {
-  const { radius, turn, height, removed } = edgeSamples(cutter, circle);
-  const cells = sheet.height.length;
-  sheet.height.fill(Number.NEGATIVE_INFINITY);
-  sheet.first = cells;
+function clear(sheet: Sheet): void {
+  sheet.height.fill(Number.NEGATIVE_INFINITY, sheet.first, sheet.last + 1);
+  sheet.first = sheet.height.length;
   sheet.last = -1;
+}
+
+/** Fills the two sheets with the deepest points of one cutter; gives the largest radius its disc reaches. */
+function layCutter(
+  cutter: PlacedCutter,
+  circle: CircleTable,
+  near: Sheet,
+  acrossAxis: Sheet,
+  cellWidth: number,
+): number {
+  const { radius, turn, height, removed } = edgeSamples(cutter, circle);
+  const cells = near.height.length;
+  clear(near);
+  clear(acrossAxis);
   let farthest = 0;
   for (let k = 0; k + 1 < radius.length; k++) {
     const r0 = radius[k];
@@ -92,13 +105,13 @@ function layCutter(cutter: PlacedCutter, circle: CircleTable, sheet: Sheet, cell
     const to = Math.min(cells - 1, Math.floor(Math.max(r0, r1) / cellWidth - 0.5));
     for (let cell = from; cell <= to; cell++) {
       const share = r1 === r0 ? 0 : ((cell + 0.5) * cellWidth - r0) / (r1 - r0);
-      const z0 = height[k];
-      const z = z0 + share * (height[k + 1] - z0);
+      const turnHere = between(turn[k], turn[k + 1], share);
+      const sheet = Math.abs(turnHere) > QUARTER_TURN ? acrossAxis : near;
+      const z = height[k] + share * (height[k + 1] - height[k]);
       if (z <= sheet.height[cell]) continue;
-      const w0 = removed[k];
       sheet.height[cell] = z;
-      sheet.turn[cell] = between(turn[k], turn[k + 1], share);
-      sheet.removed[cell] = w0 + share * (removed[k + 1] - w0);
+      sheet.turn[cell] = turnHere;
+      sheet.removed[cell] = removed[k] + share * (removed[k + 1] - removed[k]);
       if (cell < sheet.first) sheet.first = cell;
       if (cell > sheet.last) sheet.last = cell;
     }
@@ -115,7 +128,8 @@ function between(from: number, to: number, share: number): number {
 
 function emptyPasses(layout: BitLayout, cellWidth: number, cells: number): UnorderedPasses {
   let room = 0;
-  for (const { faceDiameter } of layout.cutters) room += Math.min(cells, Math.ceil(faceDiameter / cellWidth) + 2);
+  // A disc spans no more than its diameter, counted on one side of the axis or on both together.
+  for (const { faceDiameter } of layout.cutters) room += Math.min(2 * cells, Math.ceil(faceDiameter / cellWidth) + 4);
   const row = () => new Float64Array(room);
   return {
     count: 0,
@@ -132,8 +146,9 @@ function emptyPasses(layout: BitLayout, cellWidth: number, cells: number): Unord
 function takePasses(cutter: PlacedCutter, index: number, sheet: Sheet, cellWidth: number, into: UnorderedPasses): void {
   const contactAt = contactShapeOf(cutter);
   for (let cell = sheet.first; cell <= sheet.last; cell++) {
-    const inward = Math.max(sheet.first, cell - 1);
-    const outward = Math.min(sheet.last, cell + 1);
+    if (!isLaid(sheet, cell)) continue;
+    const inward = isLaid(sheet, cell - 1) ? cell - 1 : cell;
+    const outward = isLaid(sheet, cell + 1) ? cell + 1 : cell;
     const rise = sheet.height[outward] - sheet.height[inward];
     const { flatLength, chamferHeight } = contactAt(sheet.removed[cell]);
     const at = into.count++;
@@ -147,7 +162,12 @@ function takePasses(cutter: PlacedCutter, index: number, sheet: Sheet, cellWidth
   }
 }
 
+function isLaid(sheet: Sheet, cell: number): boolean {
+  return cell >= sheet.first && cell <= sheet.last && sheet.height[cell] > Number.NEGATIVE_INFINITY;
+}
+
 const TURN = 2 * Math.PI;
+const QUARTER_TURN = Math.PI / 2;
 
 /** The same direction in 0 to 2π, 2π itself left out. */
 function wrapped(angle: number): number {
