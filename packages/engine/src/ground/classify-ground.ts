@@ -2,6 +2,7 @@ import type { GroundModifier } from "./driller-lexicon.ts";
 import type { Hazard } from "./hazard.ts";
 import { following, isRock, type NamedPart, type NameEntry, type PhraseParts, phraseParts } from "./phrase-parts.ts";
 import type { PhraseUnit } from "./phrase-units.ts";
+import type { RockFamily } from "./rock.ts";
 import { rockById } from "./rock-table.ts";
 
 /** What a word did in the reading: names the bed, names a lesser part, tells a state, or says nothing of the ground. */
@@ -44,6 +45,9 @@ export interface ClassifiedGround {
 /** Hazards that a material brings along even as a lesser part; a little loose sand is not yet abrasive ground. */
 const CARRIED_BY_ROCK: readonly Hazard[] = ["impact", "abrasion"];
 const CARRIED_BY_SOIL: readonly Hazard[] = ["impact"];
+
+/** Families that lie in beds, so that a name of theirs before "gravel" may be a bed of its own. */
+const BEDDED: readonly RockFamily[] = ["clastic", "carbonate"];
 
 /** A lesser part this many times as strong as the bed stands in it as a hard stringer [-]; (c) no source. */
 const STRINGER_RATIO = 2;
@@ -137,9 +141,10 @@ function hazardsOf(read: PhraseParts, rockId: string | undefined): Hazard[] {
     if (read.places[at] !== "denied") for (const hazard of hazardsOfUnit(read.units, at)) found.add(hazard);
   }
   const { parts, main } = read;
-  if (parts.some((part) => part !== main && part.place === "lesser" && isStringer(part, rockId))) {
-    found.add("hard-stringers");
-  }
+  // In soil only what is called a band or a part is a stringer; rock named beside it may be the next bed.
+  const mayHold = (part: NamedPart) => part.place === "lesser" || (main !== undefined && isRock(main.entry));
+  const others = parts.filter((part) => part !== main && part.place !== "denied");
+  if (others.some((part) => mayHold(part) && isStringer(part, rockId))) found.add("hard-stringers");
   return [...found];
 }
 
@@ -183,8 +188,10 @@ function doubtsOf({ units, parts, main, tinge }: PhraseParts): string[] {
   if (unit.mendedTo !== undefined) doubts.push(`"${unit.text}" was read as ${unit.mendedTo}`);
   if (entry.guess) doubts.push(`"${unit.text}" can mean more than one rock`);
   if (place === "lesser") doubts.push("it is named only as a lesser part");
-  if (parts.some((part) => part.piecesOf && units[units.indexOf(part.unit) + 1] === unit)) {
-    doubts.push("the rock before it was taken for what the pieces are made of");
+  const made = parts.find((part) => part.piecesOf && units[units.indexOf(part.unit) + 1] === unit);
+  // "shale gravel" may be two beds with the comma left out; "chert gravel" is gravel.
+  if (made?.entry.rockId !== undefined && BEDDED.includes(rockById(made.entry.rockId).family)) {
+    doubts.push(`"${made.unit.text}" was taken for what the pieces are made of`);
   }
   const rival = parts.find(
     (part) =>

@@ -65,7 +65,7 @@ const modify = (modifier: GroundModifier, hazards: readonly Hazard[] = []): Lexi
  * Words of drillers' logs, with the short forms in use; several spellings in one row. Plurals need no row of their own.
  * Colours, sizes and all other words are passed over.
  */
-const ROWS: readonly (readonly [LexiconEntry, string])[] = [
+export const lexiconRows: readonly (readonly [LexiconEntry, string])[] = [
   [name("topsoil"), "topsoil|top soil|soil|subsoil|loam|ts|tpsl|dirt"],
   [vague("topsoil"), "humus|earth|turf"],
   [vague("fill", { hazards: ["impact", "caving"] }), "fill|made ground|rubble|backfill|roadbase|road base"],
@@ -189,7 +189,7 @@ const ROWS: readonly (readonly [LexiconEntry, string])[] = [
   [{ does: "set-in" }, "in|within|on|over|overlying|above"],
   [
     { does: "shape" },
-    "band|banding|vein|veining|veinlet|seam|lens|lenses|layer|streak|parting|bed|interbed|intrusion|nodule|fragment|frag|frags|piece|inclusion|shard|chip|grain|grained|sized|clasts|clast|phenocryst|xenoliths|veins|horizon",
+    "band|banding|vein|veining|veinlet|seam|lens|lenses|layer|streak|parting|bed|interbed|intrusion|nodule|fragment|frag|frags|piece|inclusion|shard|chip|grain|grained|sized|clasts|clast|phenocryst|xenoliths|horizon",
   ],
   [{ does: "shape", hard: true }, "stringer|ledge|strks|shell bands"],
   [{ does: "deny" }, "no|not|without|nil|none|w/o"],
@@ -200,18 +200,18 @@ const ROWS: readonly (readonly [LexiconEntry, string])[] = [
     "lost circulation|lost returns|mud loss|water loss|fluid loss|loses water|no returns",
   ],
   [{ does: "warn", hazards: ["swelling"] }, "squeezing|squeezes|swells"],
-  [{ does: "warn", hazards: ["gas"] }, "gas|gassy|methane|h2s"],
+  [{ does: "warn", hazards: ["gas"] }, "gas|gassy|methane"],
   // Words that would otherwise be read as a material or a state.
   [
     { does: "nothing" },
-    "slightly weathered|fresh|not cored|no core|not hard|non plastic|low plasticity|medium plasticity|top|bottom|blue black|blue|limited|water|bed of|hole|shallow|line|lined|clean|sand sized|silt sized|hard water",
+    "slightly weathered|fresh|not cored|no core|non plastic|low plasticity|medium plasticity|hard water|salt water|saltwater|drilling mud|gravel pack",
   ],
   [name("clay", { lesser: true }), "clayband|clay bands"],
   [vague("gravel", { lesser: true, hazards: ["impact"] }), "rock fragment|rock pieces|rock piece"],
 ];
 
 const LEXICON: ReadonlyMap<string, LexiconEntry> = new Map(
-  ROWS.flatMap(([entry, spellings]) => spellings.split("|").map((spelling) => [spelling, entry] as const)),
+  lexiconRows.flatMap(([entry, spellings]) => spellings.split("|").map((spelling) => [spelling, entry] as const)),
 );
 
 /** The names of rocks long enough to be told apart when one letter is wrong. */

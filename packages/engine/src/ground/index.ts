@@ -1,3 +1,4 @@
+export type { Bed } from "./bed.ts";
 export {
   bottomHolePressureDifference,
   DEFAULT_WATER_LEVEL,
@@ -12,6 +13,8 @@ export {
 } from "./classify-ground.ts";
 export { type ConfinedRock, confinedStrength } from "./confined-strength.ts";
 export type { GroundModifier } from "./driller-lexicon.ts";
+export type { Abrasivity, GroundBed } from "./ground-bed.ts";
+export { type GroundColumn, type GroundColumnInput, groundColumn } from "./ground-column.ts";
 export { HAZARD_WORDS, type Hazard } from "./hazard.ts";
 export type { Rock, RockExtraProperties, RockFamily, RockProperties } from "./rock.ts";
 export {
@@ -30,6 +33,7 @@ export {
   rockResponse,
 } from "./rock-response.ts";
 export { rockById, rockIds, rockTable } from "./rock-table.ts";
+export { type ShopRockInput, shopRock } from "./shop-rock.ts";
 export {
   LOG_INPUT_UNITS,
   type LogInputKind,
@@ -44,4 +48,13 @@ export {
   strengthCorrelationById,
   strengthFromLog,
 } from "./strength-from-log.ts";
+export {
+  CEMENTED_SOIL_STRENGTH,
+  DECOMPOSED_SHARE,
+  type RockInState,
+  strengthInState,
+  WEATHERED_SHARE,
+} from "./strength-in-state.ts";
 export { type MohrLine, unconfinedStrengthFromMohr } from "./unconfined-strength.ts";
+export { unnamedGround } from "./unnamed-ground.ts";
+export { LEAST_STRENGTH } from "./worked-bed.ts";

@@ -1,4 +1,4 @@
-import type { Band } from "../quantity/index.ts";
+import { type Band, exactBand } from "../quantity/index.ts";
 import { bandProduct } from "./band-product.ts";
 import type { Rock } from "./rock.ts";
 
@@ -40,14 +40,14 @@ export interface RockResponseResult {
  * ε = k_ε CCS, σ = k_σ CCS; friction angle, friction and κ from the table. A constant that was set stands alone, with
  * no band.
  *
- * @throws RangeError when a strength is not positive
+ * @throws RangeError when a strength is negative
  * @source (b) ε near the strength: Richard et al. 2012, recalled; (a) σ about the strength: Detournay, Richard & Shepherd 2008
  * @example
  * rockResponse({ rock: rockById("shale"), confinedStrength: { low: 3e7, mid: 3e7, high: 3e7 } }).mid.specificEnergy // → 3e7
  */
 export function rockResponse({ rock, confinedStrength, override = {} }: RockResponseInput): RockResponseResult {
   const known = (value: number | undefined, otherwise: Band): Band =>
-    value === undefined ? otherwise : { low: value, mid: value, high: value };
+    value === undefined ? otherwise : exactBand(value);
   const bands: RockResponseBands = {
     specificEnergy: known(override.specificEnergy, bandProduct(confinedStrength, rock.specificEnergyRatio)),
     contactStress: known(override.contactStress, bandProduct(confinedStrength, rock.contactStressRatio)),

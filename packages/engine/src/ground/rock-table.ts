@@ -15,20 +15,21 @@ export const rockTable: readonly Rock[] = [...soils, ...sedimentaryRocks, ...cry
 /** The ids of the rock table, in its order. */
 export const rockIds: readonly string[] = rockTable.map((rock) => rock.id);
 
-const byId = new Map(rockTable.map((rock) => [rock.id, rock]));
-
 /**
- * The rock of the table that has this id.
+ * The rock that has this id: of the shop's own first, else of the table.
  *
  * @throws RangeError when there is none; the message lists ids of like spelling
  * @source (d) look-up in the table
  * @example
  * rockById("shale").name // → "shale"
  */
-export function rockById(id: string): Rock {
-  const rock = byId.get(id);
+export function rockById(id: string, shopRocks: readonly Rock[] = []): Rock {
+  const rock = shopRocks.find((own) => own.id === id) ?? byId.get(id);
   if (!rock) {
-    throw new RangeError(`rockId "${id}" is not in the rock table; near it: ${nearestWords(id, rockIds).join(", ")}`);
+    const near = nearestWords(id, [...shopRocks.map((own) => own.id), ...rockIds]);
+    throw new RangeError(`rockId "${id}" is not in the rock table; near it: ${near.join(", ")}`);
   }
   return rock;
 }
+
+const byId: ReadonlyMap<string, Rock> = new Map(rockTable.map((rock) => [rock.id, rock]));

@@ -96,7 +96,6 @@ export const soils: readonly Rock[] = [
     family: "soil",
     hazards: ["caving", "abrasion"],
     ucs: megapascals(0.01, 0.03, 0.2, BY_ANALOGY),
-    clastUcs: megapascals(100, 180, 300, BY_ANALOGY),
     frictionAngle: degrees(29, 34, 40, BY_ANALOGY),
     density: sourced(1600, 1900, 2100, BY_ANALOGY),
     quartzShare: sourced(0.4, 0.75, 0.97, BY_ANALOGY),
