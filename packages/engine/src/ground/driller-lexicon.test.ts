@@ -27,5 +27,6 @@ it("finds plurals by their singular, but leaves short forms whole", () => {
   expect(lexiconEntry("shales")).toBe(lexiconEntry("shale"));
   expect(lexiconEntry("clays")).toBe(lexiconEntry("clay"));
   expect(lexiconEntry("ss")).toBe(lexiconEntry("sandstone"));
+  expect(lexiconEntry("beds")).toBe(lexiconEntry("bed"));
   expect(lexiconEntry("shs")).toBeUndefined();
 });

@@ -231,5 +231,5 @@ export function lexiconEntry(words: string): LexiconEntry | undefined {
   const found = LEXICON.get(words);
   if (found) return found;
   // Short forms such as "ss" and "ls" must not lose their last letter.
-  return words.length > 4 && words.endsWith("s") ? LEXICON.get(words.slice(0, -1)) : undefined;
+  return words.length >= 4 && words.endsWith("s") ? LEXICON.get(words.slice(0, -1)) : undefined;
 }

@@ -29,6 +29,7 @@ it("tells a break from a join", () => {
 
 it("mends one wrong letter in a long name and says so", () => {
   expect(phraseUnits("black daycite")[1]).toMatchObject({ mendedTo: "dacite" });
+  expect(phraseUnits("finegravel")[0]).toMatchObject({ mendedTo: "gravel" });
   expect(phraseUnits("blck")[0]?.mendedTo).toBeUndefined();
 });
 

@@ -28,6 +28,8 @@ interface Token {
 const TOKEN = /w\/o\b|(?:[a-z]\.){2,}|[a-z]+|\d+(?:[.,]\d+)?\s*%?|[^\s]/giu;
 const NOTHING: LexiconEntry = { does: "nothing" };
 const SHORTEST_MENDED = 6;
+/** Found even inside a run-together word, "finegravel", for missing them costs a bit. */
+const STONES: readonly string[] = ["gravel", "boulder", "cobble", "chert"];
 
 /**
  * The units of a phrase in order: the longest run of words that the lexicon knows is taken first, and a long word with
@@ -109,6 +111,8 @@ function longestRun(tokens: readonly Token[], at: number): number {
 function mended(word: string): Pick<PhraseUnit, "entry" | "mendedTo"> {
   if (/^\d.*%$/u.test(word)) return { entry: { does: "lessen" } };
   if (word.length < SHORTEST_MENDED) return { entry: word === "d" ? (lexiconEntry("decomposed") ?? NOTHING) : NOTHING };
+  const stony = STONES.find((name) => word.includes(name));
+  if (stony !== undefined) return { entry: lexiconEntry(stony) ?? NOTHING, mendedTo: stony };
   const singular = word.endsWith("s") ? word.slice(0, -1) : word;
   const near = MATERIAL_NAMES.find((name) => editDistance(word, name) === 1 || editDistance(singular, name) === 1);
   return near === undefined ? { entry: NOTHING } : { entry: lexiconEntry(near) ?? NOTHING, mendedTo: near };
