@@ -32,7 +32,8 @@ interface Fault {
   readonly fault: string;
 }
 
-const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+// Control characters below the space are not allowed in a JSON text; those from DEL upward are.
+const STRING = /"(?:[^"\\\p{Cc}]|[\u007f-\u009f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/uy;
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])/y;
 const WORD = /(?:true|false|null)(?!\w)/y;
 const SPACE = /[ \t\r\n]*/y;

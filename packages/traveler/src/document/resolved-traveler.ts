@@ -216,12 +216,12 @@ export interface ResolvedBed {
   readonly notes?: string;
 }
 
-/** A log reading and the named correlation that turns it into strength; fits `strengthFromLog`. */
+/** A log reading and the named correlation that turns it into strength. */
 export interface ResolvedStrengthReading {
   /** Id of the correlation. */
   readonly correlation: string;
   /** Slowness [s/m], Young's modulus [Pa], porosity [-] or velocity [m/s], as the correlation asks. */
-  readonly value: number;
+  readonly reading: number;
   /** Share of clay in the rock [-]. */
   readonly clayShare?: number;
   /** Bulk density [kg/m³]. */

@@ -38,5 +38,13 @@ export type ReadTraveler = z.output<typeof travelerSchema>;
 
 /** The published description of the document, as JSON Schema (draft 2020-12). */
 export function travelerJsonSchema(): Record<string, unknown> {
-  return { ...z.toJSONSchema(travelerSchema, { io: "input" }) };
+  const schema = z.toJSONSchema(travelerSchema, {
+    io: "input",
+    // The library leaves out the examples of fields that are read into something else; here they are what is typed in.
+    override: ({ zodSchema, jsonSchema }) => {
+      const examples = z.globalRegistry.get(zodSchema)?.examples;
+      if (Array.isArray(examples) && examples.length > 0) jsonSchema.examples = examples;
+    },
+  });
+  return { ...schema };
 }

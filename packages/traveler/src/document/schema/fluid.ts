@@ -2,7 +2,7 @@ import { choice, section } from "../plain-field.ts";
 import { quantity } from "../quantity-field.ts";
 import type { FluidKind } from "../resolved-traveler.ts";
 
-export const FLUID_KINDS = ["water", "bentonite", "polymer", "foam", "mist", "air"] as const satisfies FluidKind[];
+const FLUID_KINDS = ["water", "bentonite", "polymer", "foam", "mist", "air"] as const satisfies FluidKind[];
 
 const reading = (speed: number) =>
   quantity("ratio", `Dial reading of the viscometer at ${speed} turns a minute.`, { least: "0", most: "400" });

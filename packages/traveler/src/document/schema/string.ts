@@ -3,7 +3,7 @@ import type { QuantityLimits } from "../../quantity/index.ts";
 import { section, text } from "../plain-field.ts";
 import { quantity } from "../quantity-field.ts";
 
-export const PIPE_DIAMETER: QuantityLimits = { least: "1/2 in", most: "20 in" };
+const PIPE_DIAMETER: QuantityLimits = { least: "1/2 in", most: "20 in" };
 const PIPE_BORE: QuantityLimits = { least: "1/16 in", most: "20 in" };
 const PIPE_WEIGHT: QuantityLimits = { least: "0.1 lb/ft", most: "500 lb/ft" };
 

@@ -1,0 +1,128 @@
+import { binghamFromDial, commonPractice, derivedFrom, freshWater, recalledFrom, type Source } from "@bitwright/engine";
+import type { QuantityKind } from "../../quantity/index.ts";
+import type { FluidKind, ResolvedDialReadings, ResolvedFluid } from "../resolved-traveler.ts";
+import type { ReadTraveler } from "../traveler-schema.ts";
+import type { ReadingNotes } from "./reading-notes.ts";
+
+/** Usual properties of a fluid of one kind. */
+interface UsualFluid {
+  /** Density [kg/m³]. */
+  readonly density: number;
+  /** Plastic viscosity [Pa s]. */
+  readonly plasticViscosity: number;
+  /** Yield point [Pa]. */
+  readonly yieldPoint: number;
+  readonly source: Source;
+}
+
+/** Ground water and mix water of temperate places [K]: 15 °C. */
+const USUAL_TEMPERATURE = 288.15;
+
+const MUD_CUSTOM = commonPractice("a usual water-well mud, no source");
+const GAS_CUSTOM = commonPractice("rounded figure for the surface, no source; the air relations work out their own");
+
+/** Usual muds in SI; 8.6 ppg, 8 cP and 8 lbf/100 ft² for the bentonite, 8.4 ppg, 6 cP and 6 lbf/100 ft² for polymer. */
+function usualFluid(kind: FluidKind, temperature: number): UsualFluid {
+  switch (kind) {
+    case "water": {
+      const { density, viscosity } = freshWater(temperature);
+      const source = recalledFrom("Kell 1975 for density, IAPWS SR6-08 for viscosity of fresh water");
+      return { density, plasticViscosity: viscosity, yieldPoint: 0, source };
+    }
+    case "bentonite":
+      return { density: 1030.5, plasticViscosity: 8e-3, yieldPoint: 3.8304, source: MUD_CUSTOM };
+    case "polymer":
+      return { density: 1006.5, plasticViscosity: 6e-3, yieldPoint: 2.8728, source: MUD_CUSTOM };
+    case "foam":
+      return { density: 60, plasticViscosity: 0.1, yieldPoint: 3, source: GAS_CUSTOM };
+    case "mist":
+    case "air":
+      return { density: 1.225, plasticViscosity: 1.8e-5, yieldPoint: 0, source: GAS_CUSTOM };
+  }
+}
+
+/** The fluid, its gaps filled by what is usual for its kind; nothing where the readings given contradict each other. */
+export function resolveFluid({ inquiry }: ReadTraveler, notes: ReadingNotes): ResolvedFluid | undefined {
+  const given = inquiry.fluid ?? {};
+  const kind = given.kind ?? assumedKind(inquiry.compressor !== undefined && inquiry.pump === undefined, notes);
+  const temperature =
+    given.temperature?.si ??
+    notes.assumeNumber({
+      field: "inquiry.fluid.temperature",
+      kind: "temperature",
+      si: USUAL_TEMPERATURE,
+      why: "usual ground and mix water; it moves viscosity and the heat of the cutters a little",
+      source: commonPractice(),
+    });
+  const usual = usualFluid(kind, temperature);
+  const take = (name: string, quantityKind: QuantityKind, entered: number | undefined, si: number, source: Source) =>
+    entered ??
+    notes.assumeNumber({
+      field: `inquiry.fluid.${name}`,
+      kind: quantityKind,
+      si,
+      why: `usual for ${kind}; weigh and time the mud to have the true one`,
+      source,
+    });
+  const density = take("density", "density", given.density?.si, usual.density, usual.source);
+  const dialReadings = dialReadingsOf(given.dialReadings);
+  if (dialReadings) {
+    if (!(dialReadings.at300 > 0 && dialReadings.at600 > dialReadings.at300)) {
+      notes.refuse({
+        field: "inquiry.fluid.dialReadings",
+        got: `${dialReadings.at600} at 600 and ${dialReadings.at300} at 300`,
+        expected: "give readings that rise with the speed, for example 24 at 600 and 16 at 300",
+      });
+      return undefined;
+    }
+    for (const name of ["plasticViscosity", "yieldPoint"] as const) {
+      const entered = given[name];
+      if (!entered) continue;
+      notes.refuse({
+        field: `inquiry.fluid.${name}`,
+        got: `"${entered.text}" beside dial readings`,
+        expected: "give plastic viscosity and yield point, or dial readings, not both",
+      });
+      return undefined;
+    }
+    const { plasticViscosity, yieldPoint } = binghamFromDial({ density, ...dialReadings });
+    return { kind, density, plasticViscosity, yieldPoint, dialReadings, temperature };
+  }
+  const plasticViscosity = take(
+    "plasticViscosity",
+    "viscosity",
+    given.plasticViscosity?.si,
+    usual.plasticViscosity,
+    usual.source,
+  );
+  const yieldPoint =
+    kind === "water" && given.yieldPoint === undefined
+      ? 0
+      : take("yieldPoint", "yield point", given.yieldPoint?.si, usual.yieldPoint, usual.source);
+  return { kind, density, plasticViscosity, yieldPoint, temperature };
+}
+
+function assumedKind(air: boolean, notes: ReadingNotes): FluidKind {
+  const kind = air ? "air" : "bentonite";
+  notes.assume({
+    field: "inquiry.fluid.kind",
+    text: kind,
+    why: air
+      ? "a compressor is named and no pump"
+      : "a light bentonite mud is the usual fluid for a drag bit in beds that cave or swell",
+    source: air ? derivedFrom("inquiry.compressor") : commonPractice(),
+  });
+  return kind;
+}
+
+type GivenReadings = NonNullable<NonNullable<ReadTraveler["inquiry"]["fluid"]>["dialReadings"]>;
+
+function dialReadingsOf(given: GivenReadings | undefined): ResolvedDialReadings | undefined {
+  if (!given) return undefined;
+  return {
+    at600: given.at600.si,
+    at300: given.at300.si,
+    ...(given.at6 ? { at6: given.at6.si } : {}),
+    ...(given.at3 ? { at3: given.at3.si } : {}),
+  };
+}

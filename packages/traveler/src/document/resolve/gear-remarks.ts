@@ -1,0 +1,81 @@
+import { derivedFrom, enteredBy, type Finding } from "@bitwright/engine";
+import { formatQuantity, type QuantityKind, siUnit } from "../../quantity/index.ts";
+import type { ResolvedTraveler } from "../resolved-traveler.ts";
+
+type Job = Pick<ResolvedTraveler, "inquiry" | "overrides">;
+
+/** What is asked of the gear and is more than it can do: remarks, because the driller may know better. */
+export function gearRemarks({ inquiry, overrides }: Job): Finding[] {
+  const { rig, pump, targets, holes } = inquiry;
+  const speed = (field: string, asked: number | undefined) =>
+    over({ field, kind: "rotary speed", asked, most: rig.rotarySpeedMax, gear: `the rig's fastest (${rig.name})` });
+  const slow = [
+    { field: "inquiry.targets.rotarySpeed", asked: targets.rotarySpeed },
+    { field: "overrides.rotarySpeed", asked: overrides.rotarySpeed },
+  ].flatMap(({ field, asked }) => (asked === undefined || asked >= rig.rotarySpeedMin ? [] : [{ field, asked }]));
+  return [
+    ...speed("inquiry.targets.rotarySpeed", targets.rotarySpeed),
+    ...speed("overrides.rotarySpeed", overrides.rotarySpeed),
+    ...slow.map(({ field, asked }) => ({
+      code: "speed-under-rig",
+      severity: "caution" as const,
+      where: field,
+      message: `${shownAs("rotary speed", asked)} is asked for and the rig's slowest steady speed is ${shownAs("rotary speed", rig.rotarySpeedMin)}.`,
+      value: asked,
+      limit: rig.rotarySpeedMin,
+      unit: siUnit("rotary speed"),
+      source: enteredBy("inquiry.rig"),
+    })),
+    ...over({
+      field: "overrides.flow",
+      kind: "flow",
+      asked: overrides.flow,
+      most: pump.flow,
+      gear: `what the pump gives (${pump.name})`,
+    }),
+    ...holes.flatMap((hole, at) => {
+      const above = holes[at - 1];
+      if (!above || above.to > hole.from || hole.diameter < above.diameter) return [];
+      return [
+        {
+          code: "hole-not-smaller-than-above",
+          severity: "caution" as const,
+          where: hole.path,
+          message: `A bit of ${hole.diameterAsTyped} does not pass the hole of ${above.diameterAsTyped} above it. Check the two diameters.`,
+          value: hole.diameter,
+          limit: above.diameter,
+          unit: "m",
+          source: derivedFrom("inquiry.holes"),
+        },
+      ];
+    }),
+  ];
+}
+
+interface Asked {
+  readonly field: string;
+  readonly kind: QuantityKind;
+  /** What is asked for [coherent SI unit of the kind]. */
+  readonly asked: number | undefined;
+  /** The most the gear gives [coherent SI unit of the kind]. */
+  readonly most: number;
+  readonly gear: string;
+}
+
+const shownAs = (kind: QuantityKind, si: number) => formatQuantity(kind, si, "field");
+
+function over({ field, kind, asked, most, gear }: Asked): Finding[] {
+  if (asked === undefined || asked <= most * (1 + 1e-9)) return [];
+  return [
+    {
+      code: `${kind.replace(/ /g, "-")}-over-gear`,
+      severity: "caution",
+      where: field,
+      message: `${shownAs(kind, asked)} is asked for and ${gear} is ${shownAs(kind, most)}. Ask for less or name the gear that gives it.`,
+      value: asked,
+      limit: most,
+      unit: siUnit(kind),
+      source: enteredBy("inquiry"),
+    },
+  ];
+}

@@ -1,0 +1,174 @@
+import { commonPractice, derivedFrom } from "@bitwright/engine";
+import { formatQuantity, type Quantity } from "../../quantity/index.ts";
+import { oneOf } from "../nearest-names.ts";
+import type { ResolvedCollar, ResolvedHole, ResolvedPipe } from "../resolved-traveler.ts";
+import type { ReadTraveler } from "../traveler-schema.ts";
+import { type ListedPipe, pipeList } from "./gear-lists.ts";
+import type { ReadingNotes } from "./reading-notes.ts";
+
+type GivenPipe = NonNullable<ReadTraveler["inquiry"]["pipe"]>;
+type GivenCollar = NonNullable<ReadTraveler["inquiry"]["collars"]>[number];
+
+/** Density of steel [kg/m³], for the weight of a tube from its measures; (b) handbooks of materials, recalled. */
+const STEEL_DENSITY = 7850;
+/** What tool joints add to the weight of the plain tube [-]; (c) 5 to 12 %. */
+const JOINT_SHARE = 0.08;
+/** Largest share of the hole that a pipe's diameter usually takes [-]; (c) keeps a way up for the cuttings. */
+const USUAL_PIPE_SHARE = 0.6;
+const USUAL_JOINT = 6.096;
+/** Two diameters this near are one size of pipe [m]. */
+const SAME_SIZE = 0.5e-3;
+
+/** Mass of a length of plain steel tube [kg/m]. */
+function tubeMass(outsideDiameter: number, bore: number): number {
+  return (Math.PI / 4) * (outsideDiameter ** 2 - bore ** 2) * STEEL_DENSITY;
+}
+
+interface PipeQuestion {
+  readonly traveler: ReadTraveler;
+  /** The hole the bit drills; absent where something is wrong with the holes. */
+  readonly bitHole: ResolvedHole | undefined;
+}
+
+/** The drill pipe, its gaps filled from the preset or from the usual pipe for the hole. */
+export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingNotes): ResolvedPipe | undefined {
+  const given: GivenPipe = traveler.inquiry.pipe ?? {};
+  const own = traveler.lists?.pipe ?? [];
+  const ownPreset = own.find(({ id }) => id === given.preset);
+  const listed = pipeList.find(({ id }) => id === given.preset);
+  if (given.preset !== undefined && !ownPreset && !listed) {
+    const ids = [...own.map(({ id }) => id), ...pipeList.map(({ id }) => id)];
+    const wrong = `got "${given.preset}", which is no pipe of the list`;
+    notes.refuse({ field: "inquiry.pipe.preset", got: `"${given.preset}"`, wrong, expected: oneOf(given.preset, ids) });
+    return undefined;
+  }
+  const entered: GivenPipe = { ...ownPreset, ...given };
+  const base = listed ?? usualPipe(entered, bitHole);
+  const assumed = listed === undefined;
+  const why = entered.outsideDiameter
+    ? `that of the listed pipe of this size, ${base?.name}`
+    : `the usual pipe in a hole of this size, ${base?.name}`;
+  const take = (
+    name: string,
+    kind: "diameter" | "depth" | "linear mass",
+    quantity: Quantity | undefined,
+    si: number,
+  ) => {
+    if (quantity) return quantity.si;
+    if (!assumed) return si;
+    return notes.assumeNumber({
+      field: `inquiry.pipe.${name}`,
+      kind,
+      si,
+      why,
+      source: base?.source ?? commonPractice(),
+    });
+  };
+  if (!base && !(entered.outsideDiameter && entered.bore)) {
+    const field = entered.outsideDiameter ? "inquiry.pipe.bore" : "inquiry.pipe.outsideDiameter";
+    const expected = `give the pipe's outside diameter and bore, or as preset ${oneOf(
+      "",
+      pipeList.map(({ id }) => id),
+    )}`;
+    notes.refuse({ field, got: "nothing", wrong: "nothing is given, and no listed pipe suits", expected });
+    return undefined;
+  }
+  const outsideDiameter = take("outsideDiameter", "diameter", entered.outsideDiameter, base?.outsideDiameter ?? 0);
+  const bore = take("bore", "diameter", entered.bore, base?.bore ?? 0);
+  if (!boreFits({ outsideDiameter, bore, path: "inquiry.pipe", given: entered }, notes)) return undefined;
+  if (bitHole && !pipeFits({ outsideDiameter, hole: bitHole, path: "inquiry.pipe", given: entered }, notes))
+    return undefined;
+  const measuredTube = entered.outsideDiameter !== undefined && entered.bore !== undefined;
+  const linearMass =
+    measuredTube && !entered.weight && !listed
+      ? notes.assumeNumber({
+          field: "inquiry.pipe.weight",
+          kind: "linear mass",
+          si: tubeMass(outsideDiameter, bore) * (1 + JOINT_SHARE),
+          why: "steel of this outside diameter and bore with 8 % more for the joints; weigh a joint to have the true one",
+          source: derivedFrom("outside diameter and bore, density of steel; joints by common practice 5 to 12 %"),
+        })
+      : take("weight", "linear mass", entered.weight, base?.linearMass ?? 0);
+  const connection = entered.connection ?? base?.connection;
+  return {
+    ...(given.preset === undefined ? {} : { preset: given.preset }),
+    name: entered.name ?? listed?.name ?? `${formatQuantity("diameter", outsideDiameter, "field")} pipe`,
+    outsideDiameter,
+    bore,
+    linearMass,
+    jointLength: take("jointLength", "depth", entered.jointLength, base?.jointLength ?? USUAL_JOINT),
+    ...(connection === undefined ? {} : { connection }),
+  };
+}
+
+/** The listed pipe of the size entered, else the largest that leaves a way up in the hole. */
+function usualPipe({ outsideDiameter }: GivenPipe, bitHole: ResolvedHole | undefined): ListedPipe | undefined {
+  if (outsideDiameter) {
+    return pipeList.find((pipe) => Math.abs(pipe.outsideDiameter - outsideDiameter.si) <= SAME_SIZE);
+  }
+  const hole = bitHole?.diameter ?? 0;
+  const bySize = [...pipeList].sort((a, b) => a.outsideDiameter - b.outsideDiameter);
+  return bySize.filter((pipe) => pipe.outsideDiameter <= USUAL_PIPE_SHARE * hole).at(-1) ?? bySize[0];
+}
+
+interface TubeCheck {
+  /** Outside diameter [m]. */
+  readonly outsideDiameter: number;
+  readonly path: string;
+  readonly given: { readonly outsideDiameter?: Quantity | undefined; readonly bore?: Quantity | undefined };
+}
+
+const diameterText = (si: number) => formatQuantity("diameter", si, "field");
+
+function boreFits({ outsideDiameter, bore, path, given }: TubeCheck & { bore: number }, notes: ReadingNotes): boolean {
+  if (bore < outsideDiameter) return true;
+  const got = given.bore?.text ?? diameterText(bore);
+  const limit = given.outsideDiameter?.text ?? diameterText(outsideDiameter);
+  notes.refuse({
+    field: `${path}.bore`,
+    got: `"${got}"`,
+    wrong: `got "${got}", which is not less than the outside diameter of ${limit}`,
+    expected: `give a bore under ${limit}`,
+  });
+  return false;
+}
+
+function pipeFits(
+  { outsideDiameter, hole, path, given }: TubeCheck & { hole: ResolvedHole },
+  notes: ReadingNotes,
+): boolean {
+  if (outsideDiameter < hole.diameter) return true;
+  const got = given.outsideDiameter?.text ?? diameterText(outsideDiameter);
+  notes.refuse({
+    field: `${path}.${given.outsideDiameter ? "outsideDiameter" : "preset"}`,
+    got: `"${got}"`,
+    wrong: `got "${got}", which does not go into the hole of ${hole.diameterAsTyped}`,
+    expected: `give an outside diameter under ${hole.diameterAsTyped}`,
+  });
+  return false;
+}
+
+/** The collars from the bit upward; the weight of solid steel where none was given. */
+export function resolveCollars(
+  given: readonly GivenCollar[],
+  bitHole: ResolvedHole | undefined,
+  notes: ReadingNotes,
+): ResolvedCollar[] {
+  return given.flatMap((collar, at) => {
+    const path = `inquiry.collars[${at}]`;
+    const outsideDiameter = collar.outsideDiameter.si;
+    const bore = collar.bore.si;
+    if (!boreFits({ outsideDiameter, bore, path, given: collar }, notes)) return [];
+    if (bitHole && !pipeFits({ outsideDiameter, hole: bitHole, path, given: collar }, notes)) return [];
+    const linearMass =
+      collar.weight?.si ??
+      notes.assumeNumber({
+        field: `${path}.weight`,
+        kind: "linear mass",
+        si: tubeMass(outsideDiameter, bore),
+        why: "solid steel of this outside diameter and bore",
+        source: derivedFrom("outside diameter and bore, density of steel"),
+      });
+    return [{ outsideDiameter, bore, length: collar.length.si, linearMass }];
+  });
+}
