@@ -18,7 +18,7 @@ import {
 /**
  * Rock from melt, and rock changed by heat and pressure.
  *
- * @source each property carries its own, see `sources` of each entry
+ * @source (b) mostly recalled; each property carries its own in `sources` of its entry
  */
 export const crystallineRocks: readonly Rock[] = [
   rockFromRow({

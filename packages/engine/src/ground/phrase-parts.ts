@@ -6,7 +6,7 @@ import { rockById } from "./rock-table.ts";
 export type NameEntry = Extract<LexiconEntry, { does: "name" }>;
 
 /** How a word stands in the phrase: in full, as a lesser part, put forward as the bed, or said not to be there. */
-export type Place = "promoted" | "full" | "lesser" | "denied";
+type Place = "promoted" | "full" | "lesser" | "denied";
 
 /** A material named in the phrase. */
 export interface NamedPart {

@@ -2,7 +2,7 @@ import { type LexiconEntry, LONGEST_ENTRY, lexiconEntry, MATERIAL_NAMES } from "
 import { editDistance } from "./edit-distance.ts";
 
 /** What stands between a unit and the one before it. */
-export type Joint = "none" | "and" | "slash" | "break";
+type Joint = "none" | "and" | "slash" | "break";
 
 /** A word, or a run of words that mean one thing, in a driller's phrase. */
 export interface PhraseUnit {

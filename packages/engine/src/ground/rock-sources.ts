@@ -46,7 +46,7 @@ const DEGREE = Math.PI / 180;
  *
  * @source (b) weak memory: 2.0 to 2.5 million for most rock
  */
-export const VOLUMETRIC_HEAT = 2.2e6;
+const VOLUMETRIC_HEAT = 2.2e6;
 
 /**
  * A band of pressures written in megapascal.

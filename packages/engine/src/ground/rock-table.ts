@@ -8,7 +8,7 @@ import { soils } from "./soils.ts";
  * All classes of ground the program knows, soft cover first. The ends of each band are those of its source; the middle
  * is chosen here, near the geometric middle, since the sources give ranges only.
  *
- * @source each property carries its own, see `sources` of each entry
+ * @source (b) mostly recalled; each property carries its own in `sources` of its entry
  */
 export const rockTable: readonly Rock[] = [...soils, ...sedimentaryRocks, ...crystallineRocks];
 

@@ -57,6 +57,8 @@ export interface Rock extends RockProperties, RockExtraProperties {
   /** Name as printed. */
   readonly name: string;
   readonly family: RockFamily;
+  /** For a rock of the shop's own: id of the rock of the table it was made from. */
+  readonly likeId?: string;
   readonly hazards: readonly Hazard[];
   /** Where each property of this entry comes from. */
   readonly sources: Readonly<Record<keyof RockProperties, Source> & Partial<Record<keyof RockExtraProperties, Source>>>;

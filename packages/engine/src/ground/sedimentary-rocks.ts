@@ -18,7 +18,7 @@ import {
 /**
  * Layered rock: mud, sand, lime, salt and coal turned to stone.
  *
- * @source each property carries its own, see `sources` of each entry
+ * @source (b) mostly recalled; each property carries its own in `sources` of its entry
  */
 export const sedimentaryRocks: readonly Rock[] = [
   rockFromRow({

@@ -17,6 +17,8 @@ it("sets what is given, keeps the rest, and says what was entered", () => {
   expect(own.cerchar).toEqual(sandstone.cerchar);
   expect(own.sources.cerchar).toEqual(sandstone.sources.cerchar);
   expect([own.id, own.name, own.family]).toEqual(["hill-sandstone", "hill sandstone", "clastic"]);
+  expect(own.likeId).toBe("sandstone");
+  expect(shopRock({ like: own, id: "second", properties: {}, from: "x" }).likeId).toBe("sandstone");
 });
 
 it("keeps id and name where it only sets properties over the table's", () => {

@@ -28,6 +28,7 @@ export function shopRock({ like, id = like.id, name = like.name, properties, fro
     ...Object.fromEntries(given),
     id,
     name,
+    likeId: like.likeId ?? like.id,
     sources: { ...like.sources, ...Object.fromEntries(given.map(([property]) => [property, enteredBy(from)])) },
   };
 }

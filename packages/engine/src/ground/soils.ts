@@ -16,7 +16,7 @@ import {
 /**
  * Loose ground and soft cover. `ucs` is the bulk; `clastUcs` the stones in it.
  *
- * @source each property carries its own, see `sources` of each entry
+ * @source (c) mostly estimates; each property carries its own in `sources` of its entry
  */
 export const soils: readonly Rock[] = [
   rockFromRow({

@@ -98,7 +98,7 @@ const kilometresPerSecond = (microsecondsPerFoot: number) => 304.8 / microsecond
 /**
  * All log correlations the program knows. A scatter of a factor two either way is normal for every one of them.
  *
- * @source each carries its own
+ * @source (a) most read in Mavko, Mukerji & Dvorkin or Zhang; each carries its own in `source`
  */
 export const strengthCorrelations: readonly StrengthCorrelation[] = [
   {

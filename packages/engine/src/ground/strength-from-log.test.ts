@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { rockById } from "./rock-table.ts";
+import { shopRock } from "./shop-rock.ts";
 import { strengthCorrelationById, strengthFromLog } from "./strength-from-log.ts";
 
 const microsecondsPerFoot = 1e-6 / 0.3048;
@@ -31,6 +33,13 @@ describe("strengthFromLog", () => {
       ["log-strength-outside-table", "note", "bed 4"],
     ]);
     expect(ucs).toBeDefined();
+  });
+
+  it("takes a rock of the shop's own for the rock it was made from", () => {
+    const own = shopRock({ like: rockById("shale"), id: "ridge-shale", properties: {}, from: "test" });
+    const reading = { correlation: "sonic-shale-world", value: 80 * microsecondsPerFoot, rockId: "ridge-shale" };
+    expect(strengthFromLog({ ...reading, shopRocks: [own] }).findings).toEqual([]);
+    expect(() => strengthFromLog(reading)).toThrow('rockId "ridge-shale" is not in the rock table');
   });
 
   it("warns outside the range and names the limit passed", () => {

@@ -9,6 +9,7 @@ import {
   type Working,
 } from "../quantity/index.ts";
 import { nearestWords } from "./edit-distance.ts";
+import type { Rock } from "./rock.ts";
 import { rockById } from "./rock-table.ts";
 import {
   LOG_INPUT_UNITS,
@@ -30,6 +31,8 @@ export interface StrengthFromLogInput extends LogReading {
   readonly correlation: string;
   /** Rock of the bed, to check the correlation against. */
   readonly rockId?: string;
+  /** Rocks of the shop's own, where `rockId` may be one; such a rock counts as the one it was made from. */
+  readonly shopRocks?: readonly Rock[];
   /** The part that findings speak of, for example the bed's name; default the correlation. */
   readonly where?: string;
 }
@@ -65,7 +68,7 @@ export function strengthCorrelationById(id: string): StrengthCorrelation {
  *
  * A reading outside the range of the correlation, or a rock it was not made on, is a finding; the value is still given.
  *
- * @throws RangeError when the correlation is not known or the reading is no such quantity
+ * @throws RangeError when the correlation or the rock is not known, or the reading is no such quantity
  * @source (b) scatter of a factor two: Chang, Zoback & Khaksar 2006, recalled; each correlation names its own
  * @example
  * strengthFromLog({ correlation: "porosity-chalk", value: 0.1 }).ucs?.mid // → 81.62e6
@@ -73,7 +76,7 @@ export function strengthCorrelationById(id: string): StrengthCorrelation {
 export function strengthFromLog(input: StrengthFromLogInput): StrengthFromLog {
   const correlation = strengthCorrelationById(input.correlation);
   requireReading(correlation, input);
-  const { value, rockId, where = correlation.id } = input;
+  const { value, rockId, shopRocks, where = correlation.id } = input;
   const unit = LOG_INPUT_UNITS[correlation.input];
   const mid = correlation.strength(input);
   const usable = mid > 0 && Number.isFinite(mid);
@@ -102,7 +105,8 @@ export function strengthFromLog(input: StrengthFromLogInput): StrengthFromLog {
       source: correlation.rangeSource,
     });
   }
-  if (rockId !== undefined) findings.push(...rockFindings({ correlation, rockId, where, mid }));
+  if (rockId !== undefined)
+    findings.push(...rockFindings({ correlation, rock: rockById(rockId, shopRocks), where, mid }));
   return { correlation, ucs, findings, working: usable ? [workingOf(correlation, input, mid)] : [] };
 }
 
@@ -115,16 +119,15 @@ function requireReading(correlation: StrengthCorrelation, { value, clayShare = 0
 
 interface RockCheck {
   readonly correlation: StrengthCorrelation;
-  readonly rockId: string;
+  readonly rock: Rock;
   readonly where: string;
   /** Strength by the correlation [Pa]. */
   readonly mid: number;
 }
 
-function rockFindings({ correlation, rockId, where, mid }: RockCheck): Finding[] {
-  const rock = rockById(rockId);
+function rockFindings({ correlation, rock, where, mid }: RockCheck): Finding[] {
   const findings: Finding[] = [];
-  if (!correlation.rockIds.includes(rockId)) {
+  if (!correlation.rockIds.includes(rock.likeId ?? rock.id)) {
     findings.push({
       code: "log-correlation-for-other-rock",
       severity: "stop",
