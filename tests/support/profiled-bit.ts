@@ -10,7 +10,7 @@ export function profiledBit(): BitLayout {
   const holeRadius = holeDiameter / 2;
   const count = 15;
   const cutters = Array.from({ length: count }, (_, i) => {
-    const radius = 0.93 * holeRadius * Math.sqrt((i + 0.4) / count);
+    const radius = i === 0 ? 0.07 * holeRadius : 0.95 * holeRadius * Math.sqrt((i + 0.4) / count);
     const pastNose = radius / holeRadius - 0.6;
     const inCone = pastNose < 0;
     return {

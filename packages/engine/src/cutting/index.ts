@@ -42,7 +42,7 @@ export {
   WEAR_QUICKENS_TEMPERATURE,
 } from "./flat-temperature.ts";
 export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
-export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
+export { BREAKING_CORE_RADIUS, layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
 export {
   adjustedSpecificEnergy,
   bitFrictionNumber,

@@ -1,5 +1,5 @@
 import type { BitLayout, PlacedCutter } from "../bit/index.ts";
-import { requireNotNegative, requirePositive } from "../quantity/index.ts";
+import { requireFinite, requireNotNegative, requirePositive } from "../quantity/index.ts";
 import { contactShapeOf } from "./contact-shape.ts";
 import { type CircleTable, circleTable, edgeSamples } from "./edge-samples.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
@@ -36,6 +36,7 @@ const FEWEST_SAMPLES = 64;
  */
 export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
   requirePositive({ holeDiameter: layout.holeDiameter });
+  layout.cutters.forEach(checkCutter);
   const holeRadius = layout.holeDiameter / 2;
   const cells = grid.cells ?? Math.max(FEWEST_CELLS, Math.round(holeRadius / USUAL_CELL_WIDTH));
   if (!(Number.isInteger(cells) && cells >= 1)) throw new RangeError(`cells must be a whole number, got ${cells}`);
@@ -47,7 +48,6 @@ export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
   const acrossAxis = emptySheet(cells);
   const circles = new Map<number, CircleTable>();
   layout.cutters.forEach((cutter, index) => {
-    checkCutter(cutter);
     const samples = Math.max(FEWEST_SAMPLES, Math.ceil((Math.PI * cutter.faceDiameter) / cellWidth));
     const circle = circles.get(samples) ?? circleTable(samples);
     circles.set(samples, circle);
@@ -59,6 +59,8 @@ export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
 
 function checkCutter(cutter: PlacedCutter): void {
   const { faceDiameter, length, wornHeight, chamferWidth, radius } = cutter;
+  const { azimuth, height, profileAngle, backRake, sideRake } = cutter;
+  requireFinite({ azimuth, height, profileAngle, backRake, sideRake });
   requirePositive({ faceDiameter, length });
   requireNotNegative({ wornHeight, chamferWidth, radius });
   if (!(wornHeight < faceDiameter)) throw new RangeError(`wornHeight must be under ${faceDiameter}, got ${wornHeight}`);
