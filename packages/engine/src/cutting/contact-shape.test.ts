@@ -3,7 +3,7 @@ import { expectClose } from "../../../../tests/support/close-to.ts";
 import { degree, mm } from "../../../../tests/support/field-units.ts";
 import { coveringCutters } from "../../../../tests/support/random-layout.ts";
 import type { PlacedCutter } from "../bit/index.ts";
-import { contactShapeOf, freshChamferHeight } from "./contact-shape.ts";
+import { contactShapeOf } from "./contact-shape.ts";
 import { traceEdges } from "./trace-edges.ts";
 
 const base: PlacedCutter = { ...coveringCutters(0.06)[3], sideRake: 0, chamferWidth: 0, backRake: 20 * degree };
@@ -42,14 +42,9 @@ describe("the flat", () => {
 describe("the chamfer", () => {
   const chamfered: PlacedCutter = { ...base, chamferWidth: 0.4 * mm, chamferAngle: 45 * degree };
 
-  it("stands over the hole bottom by c (cos β - sin β) at 45°", () => {
-    expectClose(freshChamferHeight({ ...chamfered, backRake: 15 * degree }), 0.2828427 * mm, 1e-5);
-    expectClose(freshChamferHeight(chamfered), 0.239069 * mm, 1e-5);
-  });
-
-  it("is none without an angle, and none where it leans away from the rock", () => {
-    expect(freshChamferHeight({ ...chamfered, chamferAngle: 0 })).toBe(0);
-    expect(freshChamferHeight({ ...chamfered, chamferAngle: 80 * degree })).toBe(0);
+  it("stands over the hole bottom by c (cos β - sin β) at 45°, and is none without an angle", () => {
+    expectClose(contactShapeOf(chamfered)(0).chamferHeight, 0.239069 * mm, 1e-5);
+    expect(contactShapeOf({ ...chamfered, chamferAngle: 0 })(0).chamferHeight).toBe(0);
   });
 
   it("hands over to the flat without a jump, and is gone once its width is worn off", () => {

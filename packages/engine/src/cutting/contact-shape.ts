@@ -1,4 +1,5 @@
 import type { PlacedCutter } from "../bit/index.ts";
+import { chamferHeight as freshHeight } from "../cutter/index.ts";
 
 /** What rubs at one point of a cutter's edge. */
 export interface ContactShape {
@@ -6,25 +7,6 @@ export interface ContactShape {
   readonly flatLength: number;
   /** Height of the chamfer over the hole bottom that the flat has left [m]. */
   readonly chamferHeight: number;
-}
-
-/**
- * Height of a fresh chamfer over the hole bottom.
- *
- * h_ch = c (cos β - tan χ sin β); zero for no chamfer (χ = 0) and for one that leans back from the rock (β + χ ≥ 90°).
- *
- * @returns height along the profile normal [m]
- * @source (d) geometry of a bevel of width c along the face at χ from the plane of the face
- * @example
- * freshChamferHeight({ chamferWidth: 4e-4, chamferAngle: Math.PI / 4, backRake: Math.PI / 12 }) // → 2.828427e-4
- */
-export function freshChamferHeight({
-  chamferWidth,
-  chamferAngle,
-  backRake,
-}: Pick<PlacedCutter, "chamferWidth" | "chamferAngle" | "backRake">): number {
-  if (!(chamferAngle > 0 && chamferAngle < Math.PI / 2)) return 0;
-  return chamferWidth * Math.max(0, Math.cos(backRake) - Math.tan(chamferAngle) * Math.sin(backRake));
 }
 
 /**
@@ -39,7 +21,7 @@ export function freshChamferHeight({
  */
 export function contactShapeOf(cutter: PlacedCutter): (removed: number) => ContactShape {
   const { backRake, sideRake, chamferWidth, chamferAngle } = cutter;
-  const fresh = freshChamferHeight(cutter);
+  const fresh = freshHeight({ width: chamferWidth, angle: chamferAngle, backRake });
   const longest = cutter.length / Math.cos(backRake);
   const perHeight = Math.sin(backRake) * Math.cos(sideRake);
   const unworn: ContactShape = { flatLength: 0, chamferHeight: fresh };

@@ -1,6 +1,6 @@
 export { advancePerRevolution, rateOfPenetration } from "./advance.ts";
 export { type BitLoads, bitLoads, type SideForce, sideForce } from "./bit-loads.ts";
-export { type ContactShape, contactShapeOf, freshChamferHeight } from "./contact-shape.ts";
+export { type ContactShape, contactShapeOf } from "./contact-shape.ts";
 export { type CutSection, cutSections } from "./cut-sections.ts";
 export { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
 export { type CutterState, cutterState, frictionLineOrigin } from "./cutter-law.ts";
