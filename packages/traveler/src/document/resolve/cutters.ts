@@ -1,27 +1,18 @@
+import { type CatalogSize, CUTTER_CATALOG } from "@bitwright/engine";
 import type { OwnCutter } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
-import { cutterList } from "./gear-lists.ts";
-
-/** What a code tells of a cutter. */
-interface CodedCutter {
-  readonly code: string;
-  /** Diameter of the diamond face [m]. */
-  readonly faceDiameter: number;
-  /** Length, diamond table included [m]. */
-  readonly length: number;
-}
 
 /** The cutters a traveler may name by code. */
 export interface KnownCutters {
   readonly codes: readonly string[];
-  find(code: string): CodedCutter | undefined;
+  find(code: string): CatalogSize | undefined;
 }
 
 const codeKey = (text: string) => text.trim().toUpperCase();
 
 /** The cutters of the shop's own list and of the catalog; of two with one code the shop's own counts. */
 export function knownCutters(own: readonly OwnCutter[]): KnownCutters {
-  const all: readonly CodedCutter[] = [...cutterList, ...own];
+  const all: readonly CatalogSize[] = [...CUTTER_CATALOG, ...own];
   const byCode = new Map(all.map((cutter) => [codeKey(cutter.code), cutter]));
   return { codes: [...new Set(all.map(({ code }) => code))], find: (code) => byCode.get(codeKey(code)) };
 }

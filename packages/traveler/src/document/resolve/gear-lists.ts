@@ -46,15 +46,6 @@ export interface ListedPump {
   readonly source: Source;
 }
 
-/** A cutter of the catalog. */
-export interface ListedCutter {
-  readonly code: string;
-  /** Diameter of the face [m]. */
-  readonly faceDiameter: number;
-  /** Length [m]. */
-  readonly length: number;
-}
-
 const inch = 0.0254;
 const lbPerFt = 0.45359237 / 0.3048;
 const klbf = 4448.2216152605;
@@ -114,25 +105,6 @@ export const pumpList: readonly ListedPump[] = [
     pressureRating: 300 * psi,
     source: commonPractice("class of rig, no source"),
   },
-];
-
-const cutter = (code: string, faceDiameter: number, length: number): ListedCutter => ({
-  code,
-  faceDiameter: faceDiameter / 1000,
-  length: length / 1000,
-});
-
-export const cutterList: readonly ListedCutter[] = [
-  cutter("0808", 8.2, 8),
-  cutter("1008", 10, 8),
-  cutter("1308", 13.44, 8),
-  cutter("1313", 13.44, 13.2),
-  cutter("1608", 15.88, 8),
-  cutter("1613", 15.88, 13.2),
-  cutter("1616", 15.88, 16.31),
-  cutter("1908", 19.05, 8),
-  cutter("1913", 19.05, 13.2),
-  cutter("1916", 19.05, 16.31),
 ];
 
 export const connectionIds: readonly string[] = ["2-3/8 REG", "2-7/8 REG", "3-1/2 REG", "4-1/2 REG", "6-5/8 REG"];
