@@ -1,4 +1,4 @@
-import type { Hazard, RockFamily } from "../ground/index.ts";
+import type { GroundBed, Hazard, RockFamily } from "../ground/index.ts";
 import type { Band } from "../quantity/index.ts";
 
 /** What the advice needs to know of one bed. */
@@ -9,11 +9,10 @@ export interface AdvisedBed {
   readonly top: number;
   /** Depth of the bottom [m]. */
   readonly bottom: number;
-  /** The rock of the rock table; absent where the log does not say what the ground is. */
-  readonly rock?: AdvisedRock;
+  readonly rock: AdvisedRock;
   /** Strength under the pressure at the bottom of the hole [Pa]. */
   readonly confinedStrength: Band;
-  /** Rock abrasivity index: unconfined strength in MPa times the equivalent quartz share [-]. */
+  /** Rock abrasivity index; of the stones where the ground has stones [-]. */
   readonly abrasivityIndex: Band;
   /** CERCHAR abrasivity index, where one is known [-]. */
   readonly cerchar?: Band;
@@ -25,4 +24,22 @@ export interface AdvisedRock {
   /** Id in the rock table, or of the shop's own rock. */
   readonly id: string;
   readonly family: RockFamily;
+}
+
+/**
+ * A bed of the ground column as the advice takes it.
+ *
+ * @source (d) arrangement of the bed, no figure of its own
+ */
+export function advisedBedOf({ bed, rock, confinedStrength, abrasivity, hazards }: GroundBed): AdvisedBed {
+  return {
+    name: bed.name,
+    top: bed.top,
+    bottom: bed.bottom,
+    rock: { id: rock.id, family: rock.family },
+    confinedStrength,
+    abrasivityIndex: abrasivity.index,
+    cerchar: abrasivity.cerchar,
+    hazards,
+  };
 }

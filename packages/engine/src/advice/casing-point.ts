@@ -55,6 +55,9 @@ export interface CasingPointInput {
   readonly to: number;
 }
 
+/** Depths closer than this differ by rounding of their units only [m]. */
+const SAME_DEPTH = 1e-3;
+
 const DEFERRAL = "Follow local code and licensed practice; they may ask for deeper casing. This is no casing design.";
 
 /**
@@ -111,7 +114,7 @@ export function casingPoint({ fits, from, to }: CasingPointInput): CasingPoint {
 function requireDescending(fits: readonly BedFit[]): void {
   fits.forEach(({ bed }, at) => {
     const above = fits[at - 1]?.bed;
-    if (above && bed.top < above.bottom - 1e-9) {
+    if (above && bed.top < above.bottom - SAME_DEPTH) {
       throw new RangeError(`beds must lie in order of depth, got ${bed.name} at ${bed.top} below ${above.bottom}`);
     }
   });
@@ -230,10 +233,10 @@ function split({
   for (const { bed } of unfit) {
     const top = Math.max(bed.top, reached);
     const bottom = Math.min(bed.bottom, to);
-    if (top > reached) bitIntervals.push({ top: reached, bottom: top });
-    if (bottom > top) otherIntervals.push({ top, bottom });
+    if (top - reached > SAME_DEPTH) bitIntervals.push({ top: reached, bottom: top });
+    if (bottom - top > SAME_DEPTH) otherIntervals.push({ top, bottom });
     reached = Math.max(reached, bottom);
   }
-  if (to > reached) bitIntervals.push({ top: reached, bottom: to });
+  if (to - reached > SAME_DEPTH) bitIntervals.push({ top: reached, bottom: to });
   return { bitIntervals, otherIntervals };
 }

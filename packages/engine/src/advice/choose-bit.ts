@@ -13,6 +13,7 @@ import { portsForPump } from "./ports-for-pump.ts";
 import { type AdvisedProfile, profileForGround } from "./profile-for-ground.ts";
 import { backRakeForGround, type RakeRange, sideRakeForGround } from "./rakes-for-ground.ts";
 import type { Choice } from "./reason.ts";
+import { sweepOfWings } from "./sweep-of-wings.ts";
 import { type WingsChoice, wingsForGround } from "./wings-for-ground.ts";
 
 const INCH = 0.0254;
@@ -68,6 +69,8 @@ export interface BitChoice {
   readonly backRake: Choice<RakeRange>;
   readonly sideRake: Choice<RakeRange>;
   readonly wings: Choice<WingsChoice>;
+  /** How far the outermost cutter of a wing trails its innermost [rad]. */
+  readonly sweep: Choice<number>;
   readonly profile: Choice<AdvisedProfile>;
   readonly body: Choice<BodyMaterial>;
   readonly leached: Choice<boolean>;
@@ -109,12 +112,18 @@ export function chooseBit({ holeDiameter, beds, from, to, fluid, density, pump }
     backRake: backRakeForGround(mix),
     sideRake: sideRakeForGround(),
     wings: plain(wings),
+    sweep: sweepOfWings(),
     profile: profileForGround({ holeDiameter, mix }),
     body: bodyForGround(mix),
     leached: leachedForGround({ mix, gas }),
     ports: plain(ports),
     gauge: gaugeForGround({ holeDiameter, mix }),
-    findings: [...sizeFindings(holeDiameter), ...(drilled.length > 0 ? [] : [nothingToDrill()]), ...ports.findings],
+    findings: [
+      ...sizeFindings(holeDiameter),
+      ...(drilled.length > 0 ? [] : [nothingToDrill()]),
+      ...mix.stringerBeds.map(stringer),
+      ...ports.findings,
+    ],
     working: [cutter.working, wings.working, ...ports.working],
   };
 }
@@ -162,6 +171,16 @@ function nothingToDrill(): Finding {
     where: "ground",
     message:
       "No bed of this stretch is ground for a PDC bit. Use another tool; the bit shown is only what would come nearest.",
+    source: commonPractice(),
+  };
+}
+
+function stringer(name: string): Finding {
+  return {
+    code: "hard-stringer",
+    severity: "caution",
+    where: name,
+    message: "A thin bed much harder than its neighbours. Slow the rotation as the bit goes in and comes out of it.",
     source: commonPractice(),
   };
 }

@@ -148,8 +148,9 @@ function sizeByGround(mix: GroundMix): { size: CutterSize; reason: Reason } {
     const value = mix.hardestStrength;
     return { size: pick("0808"), reason: { sentence, rule, value, limit: UNFIT_STRENGTH, unit, source: TRADE_SHEET } };
   }
-  if (mix.impactBeds.length > 0) {
-    const sentence = `Blows in ${mix.impactBeds.join(", ")} call for small tough cutters, and more of them.`;
+  const struckIn = [...mix.impactBeds, ...mix.stringerBeds];
+  if (struckIn.length > 0) {
+    const sentence = `Blows in ${[...new Set(struckIn)].join(", ")} call for small tough cutters, and more of them.`;
     return { size: pick("1308"), reason: { sentence, rule, source: TRADE_SHEET } };
   }
   if (mix.hardestStrength >= CARE_STRENGTH || mean >= FIRM_STRENGTH) {

@@ -2,6 +2,7 @@ import { type Band, recalledFrom, type Source } from "../quantity/index.ts";
 import type { AdvisedBed } from "./advised-bed.ts";
 import { CARE_ABRASIVITY, CARE_CERCHAR, UNFIT_ABRASIVITY, UNFIT_CERCHAR } from "./fit-limits.ts";
 import type { FitRemark } from "./fit-remark.ts";
+import { isOverburden } from "./overburden.ts";
 import type { Reason } from "./reason.ts";
 import { type Verdict, worstVerdict } from "./verdict.ts";
 
@@ -10,6 +11,11 @@ interface IndexRule {
   readonly care: number;
   readonly unfit: number;
   readonly source: Source;
+}
+
+interface Look {
+  readonly verdict: Verdict;
+  readonly reasons: readonly Reason[];
 }
 
 const BY_STRENGTH_AND_QUARTZ: IndexRule = {
@@ -31,7 +37,7 @@ const SENTENCES: Readonly<Record<Verdict, string>> = {
   unfit: "The rock is so abrasive that the edges go before the hole pays.",
 };
 
-function look(index: Band, { rule, care, unfit, source }: IndexRule): { verdict: Verdict; reasons: Reason[] } {
+function look(index: Band, { rule, care, unfit, source }: IndexRule): Look {
   const { low, mid, high } = index;
   const verdict: Verdict = mid >= unfit ? "unfit" : mid >= care ? "fit-with-care" : "fit";
   const limit = verdict === "unfit" ? unfit : care;
@@ -52,8 +58,9 @@ function look(index: Band, { rule, care, unfit, source }: IndexRule): { verdict:
  * @source (b) Plinninger 2010 and ISRM 2014, classes, recalled; where the tool ends, common practice
  */
 export function fitByAbrasion(bed: AdvisedBed): FitRemark {
-  const looks = [look(bed.abrasivityIndex, BY_STRENGTH_AND_QUARTZ)];
-  if (bed.cerchar) looks.push(look(bed.cerchar, BY_SCRATCH));
+  const looks = isOverburden(bed)
+    ? [lookAtLoose(bed.abrasivityIndex)]
+    : [look(bed.abrasivityIndex, BY_STRENGTH_AND_QUARTZ), ...(bed.cerchar ? [look(bed.cerchar, BY_SCRATCH)] : [])];
   const verdict = worstVerdict(looks.map((each) => each.verdict));
   return {
     verdict,
@@ -62,5 +69,18 @@ export function fitByAbrasion(bed: AdvisedBed): FitRemark {
       verdict === "fit" ? [] : ["Abrasive ground: measure the gauge at each trip, and do not ream with this bit."],
     findings: [],
     troubles: verdict === "fit" ? [] : ["abrasive"],
+  };
+}
+
+/** The stones of loose ground are hard, but nothing holds them against the edge, and no scratch test speaks of them. */
+function lookAtLoose({ mid }: Band): Look {
+  const { rule, care, source } = BY_STRENGTH_AND_QUARTZ;
+  const wears = mid >= care;
+  const sentence = wears
+    ? "The stones grind body and gauge, though nothing holds them against the edges."
+    : "Little in this ground wears a bit.";
+  return {
+    verdict: wears ? "fit-with-care" : "fit",
+    reasons: [{ sentence, rule, value: mid, limit: care, unit: "-", source }],
   };
 }

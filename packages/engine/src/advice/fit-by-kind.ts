@@ -75,18 +75,7 @@ export function fitByKind(bed: AdvisedBed): FitRemark {
     verdict,
     reasons: [{ sentence, rule: "kind of ground", source }],
     cautions: caution === undefined ? [] : [caution],
-    findings:
-      kind === "unknown"
-        ? [
-            {
-              code: "ground-unknown",
-              severity: "caution",
-              where: bed.name,
-              message: "The ground of this bed is not known. Find out what it is before the bit is chosen on it.",
-              source,
-            },
-          ]
-        : [],
+    findings: [],
     troubles: trouble === undefined ? [] : [trouble],
   };
 }

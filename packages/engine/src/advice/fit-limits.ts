@@ -39,3 +39,11 @@ export const CARE_CERCHAR = 3;
  * @source (b) ISRM suggested method 2014, classes, recalled; as a limit for the tool common practice
  */
 export const UNFIT_CERCHAR = 5;
+
+/**
+ * Rock abrasivity index from which a rock counts as moderately abrasive: it wears, and does not yet speak against the
+ * tool [-].
+ *
+ * @source (b) Plinninger 2010, classes of the rock abrasivity index, recalled
+ */
+export const WEARING_ABRASIVITY = 30;

@@ -55,5 +55,5 @@ export function fitOfBed(bed: AdvisedBed): BedFit {
 /** Rock that caves at its joints is the mud's affair; loose ground that caves is the casing's. */
 function isLoose(kind: GroundKind, { rock, hazards }: AdvisedBed): boolean {
   if (kind === "sand") return true;
-  return (kind === "soil" || kind === "gravel") && rock?.family !== "clastic" && hazards.includes("caving");
+  return (kind === "soil" || kind === "gravel") && rock.family !== "clastic" && hazards.includes("caving");
 }

@@ -34,7 +34,7 @@ export function gaugeForGround({
   readonly mix: GroundMix;
 }): Choice<GaugeChoice> {
   const source = commonPractice();
-  const worn = mix.abrasiveShare >= COUNTING_SHARE;
+  const worn = mix.wearingShare >= COUNTING_SHARE;
   const much = mix.abrasiveShare >= 2 * COUNTING_SHARE;
   const long = worn || mix.impactBeds.length > 0 || holeDiameter >= LARGE_HOLE;
   const padLength = long ? PAD_LENGTHS.long : holeDiameter <= SMALL_HOLE ? PAD_LENGTHS.small : PAD_LENGTHS.usual;
@@ -56,7 +56,7 @@ export function gaugeForGround({
           ? `Abrasive ground wears the pads: protect them with ${protection}.`
           : "Little of the ground wears the pads: hardfacing is enough.",
         rule: "gauge protection",
-        value: mix.abrasiveShare,
+        value: mix.wearingShare,
         limit: COUNTING_SHARE,
         unit: "-",
         source,

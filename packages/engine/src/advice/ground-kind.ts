@@ -1,4 +1,3 @@
-import type { RockFamily } from "../ground/index.ts";
 import type { AdvisedBed } from "./advised-bed.ts";
 
 /**
@@ -32,47 +31,89 @@ export type GroundKind =
   | "crystalline"
   | "unknown";
 
-/** Rocks of the table whose family alone would put them in the wrong kind. */
+/** The rocks of the table. */
 const BY_ID: Readonly<Record<string, GroundKind>> = {
+  topsoil: "soil",
+  fill: "soil",
+  peat: "soil",
+  clay: "soil",
+  silt: "soil",
+  till: "soil",
   sand: "sand",
   gravel: "gravel",
   boulders: "gravel",
-  peat: "soil",
+  claystone: "shale",
+  mudstone: "shale",
+  shale: "shale",
+  siltstone: "shale",
   "friable-sandstone": "sandstone",
   sandstone: "sandstone",
   "hard-sandstone": "sandstone",
   conglomerate: "gravel",
+  chert: "chert",
+  "soft-limestone": "carbonate",
+  limestone: "carbonate",
+  dolomite: "carbonate",
+  gypsum: "evaporite",
+  anhydrite: "evaporite",
+  "rock-salt": "evaporite",
+  coal: "coal",
+  granite: "crystalline",
+  dacite: "crystalline",
   tuff: "tuff",
-  marble: "carbonate",
-  slate: "slate",
+  basalt: "crystalline",
+  gneiss: "crystalline",
   schist: "slate",
+  slate: "slate",
+  marble: "carbonate",
   quartzite: "chert",
-};
-
-const BY_FAMILY: Readonly<Record<RockFamily, GroundKind>> = {
-  soil: "soil",
-  clastic: "shale",
-  carbonate: "carbonate",
-  evaporite: "evaporite",
-  organic: "coal",
-  siliceous: "chert",
-  igneous: "crystalline",
-  metamorphic: "crystalline",
+  unnamed: "unknown",
 };
 
 /**
- * The kind of ground a bed is for the choice of a tool: by the id of its rock, else by family, where hazards tell stones
- * and sand from mud.
+ * Confined strength under which an unlisted rock from melt counts as weak volcanic rock, and one changed by heat as
+ * slate [Pa].
+ *
+ * @source (c) common practice, no source
+ */
+export const WEAK_CRYSTALLINE_STRENGTH = 60e6;
+
+/**
+ * The kind of ground a bed is for the choice of a tool: by the id of its rock; a shop's own rock by its family, its
+ * hazards and its strength.
  *
  * @source (c) common practice, no source: how the trade sorts ground by tool
  */
-export function groundKind({ rock, hazards }: Pick<AdvisedBed, "hazards" | "rock">): GroundKind {
-  if (!rock) return "unknown";
-  const known = BY_ID[rock.id];
-  if (known) return known;
-  // A shop's own rocks have ids nobody foresaw; among layered ground what hurts the bit tells most.
-  if (rock.family === "clastic" && hazards.includes("silica-dust") && rock.id !== "siltstone") {
-    return hazards.includes("impact") ? "gravel" : "sandstone";
+export function groundKind(bed: Pick<AdvisedBed, "confinedStrength" | "hazards" | "rock">): GroundKind {
+  return BY_ID[bed.rock.id] ?? kindByFamily(bed);
+}
+
+/** Ids of a shop's own rocks nobody foresaw, so the hazards tell stones and sand from mud. */
+function kindByFamily({
+  rock,
+  hazards,
+  confinedStrength,
+}: Pick<AdvisedBed, "confinedStrength" | "hazards" | "rock">): GroundKind {
+  const has = (hazard: AdvisedBed["hazards"][number]) => hazards.includes(hazard);
+  const weak = confinedStrength.mid < WEAK_CRYSTALLINE_STRENGTH;
+  switch (rock.family) {
+    case "soil":
+      if (!(has("caving") && has("abrasion"))) return "soil";
+      return has("impact") ? "gravel" : "sand";
+    case "clastic":
+      if (!has("silica-dust")) return "shale";
+      return has("impact") ? "gravel" : "sandstone";
+    case "carbonate":
+      return "carbonate";
+    case "evaporite":
+      return "evaporite";
+    case "organic":
+      return "coal";
+    case "siliceous":
+      return "chert";
+    case "igneous":
+      return weak ? "tuff" : "crystalline";
+    case "metamorphic":
+      return weak ? "slate" : "crystalline";
   }
-  return BY_FAMILY[rock.family];
 }

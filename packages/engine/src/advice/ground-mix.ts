@@ -1,6 +1,7 @@
 import { type Band, band, requirePositive } from "../quantity/index.ts";
-import { CARE_ABRASIVITY, CARE_CERCHAR } from "./fit-limits.ts";
+import { CARE_ABRASIVITY, CARE_CERCHAR, WEARING_ABRASIVITY } from "./fit-limits.ts";
 import type { BedFit } from "./fit-of-bed.ts";
+import { isOverburden } from "./overburden.ts";
 
 /**
  * Share of the footage from which a property of the ground counts for the whole bit [-].
@@ -8,6 +9,20 @@ import type { BedFit } from "./fit-of-bed.ts";
  * @source (c) common practice, no source
  */
 export const COUNTING_SHARE = 0.25;
+
+/**
+ * Thickness up to which a hard bed between softer ones counts as a stringer [m].
+ *
+ * @source (c) common practice, no source: 5 ft
+ */
+export const STRINGER_THICKNESS = 1.524;
+
+/**
+ * How many times stronger than both neighbours a thin bed is when it counts as a stringer [-].
+ *
+ * @source (c) common practice, no source
+ */
+export const STRINGER_CONTRAST = 2.5;
 
 /** What one bit meets on its way down, beds weighed by their footage. */
 export interface GroundMix {
@@ -23,10 +38,14 @@ export interface GroundMix {
   readonly soilShare: number;
   /** Share of the footage in which the face may ball [-]. */
   readonly stickyShare: number;
+  /** Share of the footage that wears cutters, slowly or fast [-]. */
+  readonly wearingShare: number;
   /** Share of the footage that wears cutters fast [-]. */
   readonly abrasiveShare: number;
   /** Names of the beds that strike the cutters: stones, nodules, hard bands. */
   readonly impactBeds: readonly string[];
+  /** Names of thin beds much harder than their neighbours: they load a few cutters at a time. */
+  readonly stringerBeds: readonly string[];
   /** Whether any of the ground is not known. */
   readonly unknownGround: boolean;
 }
@@ -56,8 +75,10 @@ export function groundMix(fits: readonly BedFit[]): GroundMix {
     hardestStrength: strength(hardest),
     soilShare: share((fit) => fit.kind === "soil"),
     stickyShare: share(({ bed }) => bed.hazards.includes("sticky")),
+    wearingShare: share((fit) => fit.bed.abrasivityIndex.mid >= WEARING_ABRASIVITY || isAbrasive(fit)),
     abrasiveShare: share(isAbrasive),
     impactBeds: fits.filter(strikes).map(({ bed }) => bed.name),
+    stringerBeds: fits.filter((_, at) => isStringer(fits, at)).map(({ bed }) => bed.name),
     unknownGround: fits.some((fit) => fit.kind === "unknown"),
   };
 }
@@ -68,7 +89,8 @@ function ascending(low: number, mid: number, high: number): Band {
 }
 
 function isAbrasive({ bed }: BedFit): boolean {
-  return bed.abrasivityIndex.mid >= CARE_ABRASIVITY || (bed.cerchar?.mid ?? 0) >= CARE_CERCHAR;
+  if (bed.abrasivityIndex.mid >= CARE_ABRASIVITY) return true;
+  return !isOverburden(bed) && (bed.cerchar?.mid ?? 0) >= CARE_CERCHAR;
 }
 
 function strikes({ bed }: BedFit): boolean {
@@ -77,4 +99,11 @@ function strikes({ bed }: BedFit): boolean {
 
 function sum<T>(items: readonly T[], value: (item: T) => number): number {
   return items.reduce((total, item) => total + value(item), 0);
+}
+
+function isStringer(fits: readonly BedFit[], at: number): boolean {
+  const bed = fits[at]?.bed;
+  const neighbours = [fits[at - 1], fits[at + 1]].flatMap((fit) => (fit ? [fit.bed.confinedStrength.mid] : []));
+  if (!bed || neighbours.length === 0 || bed.bottom - bed.top > STRINGER_THICKNESS) return false;
+  return bed.confinedStrength.mid >= STRINGER_CONTRAST * Math.max(...neighbours);
 }

@@ -1,4 +1,4 @@
-export type { AdvisedBed, AdvisedRock } from "./advised-bed.ts";
+export * from "./advised-bed.ts";
 export { type BodyMaterial, bodyForGround, MATRIX_SHARE } from "./body-for-ground.ts";
 export * from "./break-in.ts";
 export * from "./card-content.ts";
@@ -25,5 +25,6 @@ export type { Alternative, Choice, Reason } from "./reason.ts";
 export * from "./running-point.ts";
 export * from "./safety-cautions.ts";
 export * from "./stop-signs.ts";
+export * from "./sweep-of-wings.ts";
 export { VERDICT_WORDS, type Verdict } from "./verdict.ts";
 export * from "./wings-for-ground.ts";

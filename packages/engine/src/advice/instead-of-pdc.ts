@@ -1,7 +1,7 @@
 import { commonPractice, type Source } from "../quantity/index.ts";
 import type { AdvisedBed } from "./advised-bed.ts";
 import type { Trouble } from "./fit-remark.ts";
-import { groundKind } from "./ground-kind.ts";
+import { isOverburden } from "./overburden.ts";
 
 /** Tools of the trade that take over where a PDC bit should not go. */
 export type OtherTool = "auger" | "casing advance" | "down-hole hammer" | "drag blade" | "roller bit";
@@ -47,8 +47,23 @@ const BY_TROUBLE: Readonly<Record<Trouble, readonly Offer[]>> = {
   unknown: [["roller bit", "it survives most ground while nobody knows what this is"]],
 };
 
+const PRESSING_FIRST: readonly Trouble[] = ["lumps", "loose", "hard", "abrasive", "unknown", "soil"];
+
 /**
- * Which tools to use in a bed in place of a PDC bit, the likeliest first, each once; empty where none is better.
+ * What a trouble comes to in rock: nodules are broken like hard rock, and rock that sheds pieces needs neither the
+ * casing nor the blade of loose ground.
+ */
+const IN_ROCK: Readonly<Record<Trouble, Trouble | undefined>> = {
+  lumps: "hard",
+  loose: undefined,
+  hard: "hard",
+  abrasive: "abrasive",
+  unknown: "unknown",
+  soil: "soil",
+};
+
+/**
+ * Which tools to use in a bed in place of a PDC bit, the one for the most pressing trouble first, each once; empty where none is better.
  *
  * @source (c) common practice, no source
  */
@@ -59,14 +74,11 @@ export function insteadOfPdc({
   readonly bed: AdvisedBed;
   readonly troubles: readonly Trouble[];
 }): readonly InsteadUse[] {
-  const kind = groundKind(bed);
-  const overburden = kind === "soil" || kind === "sand" || kind === "gravel";
-  // Rock that sheds pieces is no loose ground: neither the casing nor the blade of loose ground is an answer to it.
-  const offers: Offer[] = troubles
-    .filter((trouble) => overburden || trouble !== "loose")
-    .flatMap((trouble) => BY_TROUBLE[trouble])
-    .filter(([tool]) => overburden || tool !== "casing advance");
-  if (overburden && bed.rock?.id !== "boulders" && bed.bottom <= AUGER_DEPTH) {
+  const overburden = isOverburden(bed);
+  const offers = PRESSING_FIRST.filter((trouble) => troubles.includes(trouble))
+    .map((trouble) => (overburden ? trouble : IN_ROCK[trouble]))
+    .flatMap((trouble) => (trouble === undefined ? [] : BY_TROUBLE[trouble]));
+  if (overburden && bed.rock.id !== "boulders" && bed.bottom <= AUGER_DEPTH) {
     offers.push(["auger", "quick through shallow ground without large stones"]);
   }
   const seen = new Set<OtherTool>();

@@ -18,11 +18,11 @@ export interface LeachedInput {
 export function leachedForGround({ mix, gas }: LeachedInput): Choice<boolean> {
   const source = commonPractice();
   const causes: Reason[] = [];
-  if (mix.abrasiveShare >= COUNTING_SHARE) {
+  if (mix.wearingShare >= COUNTING_SHARE) {
     causes.push({
-      sentence: "A good part of the footage is abrasive: leached diamond keeps its edge longer.",
+      sentence: "A good part of the footage wears the cutters: leached diamond keeps its edge longer.",
       rule: "leached diamond",
-      value: mix.abrasiveShare,
+      value: mix.wearingShare,
       limit: COUNTING_SHARE,
       unit: "-",
       source,
