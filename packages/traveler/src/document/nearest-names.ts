@@ -1,15 +1,18 @@
-/** How many single letters must change to make one word of the other [-]. */
+/** How many letters must change, come, go or swap with a neighbour to make one word of the other [-]. */
 function lettersApart(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, at) => at);
+  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, at) => at)];
+  const cell = (i: number, j: number) => rows[i]?.[j] ?? 0;
   for (let i = 1; i <= a.length; i++) {
-    const next = [i];
+    const row = [i];
+    rows.push(row);
     for (let j = 1; j <= b.length; j++) {
-      const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+      const change = cell(i - 1, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      const swap = swapped ? cell(i - 2, j - 2) + 1 : Number.POSITIVE_INFINITY;
+      row.push(Math.min(change, swap, cell(i - 1, j) + 1, cell(i, j - 1) + 1));
     }
-    row = next;
   }
-  return row[b.length] ?? 0;
+  return cell(a.length, b.length);
 }
 
 const plain = (name: string) => name.toLowerCase().replace(/[^a-z0-9]/g, "");
@@ -22,9 +25,9 @@ export function nearestNames(typed: string, names: readonly string[]): string[] 
     .map((name) => {
       const candidate = plain(name);
       const holds = wanted.length >= 3 && (candidate.includes(wanted) || wanted.includes(candidate));
-      return { name, apart: holds ? 1 : lettersApart(wanted, candidate) };
+      return { name, holds, apart: lettersApart(wanted, candidate) };
     })
-    .filter(({ apart }) => apart <= room)
+    .filter(({ holds, apart }) => holds || apart <= room)
     .sort((a, b) => a.apart - b.apart)
     .slice(0, 4)
     .map(({ name }) => name);

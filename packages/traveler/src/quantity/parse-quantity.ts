@@ -73,7 +73,7 @@ export function parseQuantity(
     const shown = shownJson(input);
     return refuse(shown, `got ${shown}, which is no quantity`);
   }
-  const got = `"${text}"`;
+  const got = typeof input === "number" ? text : `"${text}"`;
   if (text === "") return refuse("nothing", "nothing is given");
   const read = amountIn(facts.dimension, text, facts.bare === true);
   if ("fault" in read) return refuse(got, `got ${got}${read.fault}`);
@@ -85,9 +85,9 @@ export function parseQuantity(
   return { ok: true, value: { kind, si: read.si, unit: read.unit, text } };
 }
 
-/** What a field takes, in words: the kind with examples and the limits. */
+/** What a field takes, in words: the kind, its limits, and those of its examples that keep to them. */
 export function expectation(kind: QuantityKind, limits: QuantityLimits = {}): string {
-  const { noun, examples } = kindFacts(kind);
+  const { noun, examples, dimension, bare } = kindFacts(kind);
   const { least, most } = limits;
   const range =
     least !== undefined && most !== undefined
@@ -97,7 +97,12 @@ export function expectation(kind: QuantityKind, limits: QuantityLimits = {}): st
         : most !== undefined
           ? ` up to ${most}`
           : "";
-  return `give ${noun}${range}, for example ${examples.map((example) => `"${example}"`).join(" or ")}`;
+  const fitting = examples.filter((example) => {
+    const read = amountIn(dimension, example, bare === true);
+    return "si" in read && brokenLimit(kind, read.si, limits) === undefined;
+  });
+  const shown = fitting.map((example) => `"${example}"`).join(" or ");
+  return `give ${noun}${range}${shown === "" ? "" : `, for example ${shown}`}`;
 }
 
 function brokenLimit(kind: QuantityKind, si: number, { least, most, signed }: QuantityLimits): string | undefined {
