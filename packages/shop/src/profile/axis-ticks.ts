@@ -1,0 +1,11 @@
+/** Even steps of an axis that come to at most `most` ticks: 1, 2 or 5 times a power of ten. */
+export function tickStep(length: number, most: number): number {
+  const least = length / most;
+  const power = 10 ** Math.floor(Math.log10(least));
+  return ([1, 2, 5].find((step) => step * power >= least) ?? 10) * power;
+}
+
+/** The ticks from zero to `length`. */
+export function ticks(length: number, step: number): number[] {
+  return Array.from({ length: Math.floor(length / step + 1e-9) + 1 }, (_, k) => k * step);
+}

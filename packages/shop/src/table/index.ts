@@ -1,0 +1,1 @@
+export { type CutterTableInput, cutterTable, cutterTableRows, type PerCutterFigures } from "./cutter-table.ts";
