@@ -45,7 +45,7 @@ export function columnHead(header: string): ColumnHead {
     if (inside !== "" && channelUnit(inside)) return { header: text, name, unit: inside };
     return inside === "" ? { header: text, name } : { header: text, name, aside: inside };
   }
-  const bare = /^(?<name>.*\S)(?:\s*[_,]\s*|\s+)(?<unit>[A-Za-z/%-]+)$/.exec(text)?.groups;
+  const bare = /^(?<name>.*[^\s_,])(?:\s*[_,]\s*|\s+)(?<unit>[A-Za-z/%-]+)$/.exec(text)?.groups;
   if (bare && BARE_UNITS.has((bare.unit ?? "").toLowerCase()) && bare.name !== undefined) {
     return { header: text, name: bare.name.trim(), unit: bare.unit ?? "" };
   }

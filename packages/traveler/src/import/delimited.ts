@@ -60,14 +60,15 @@ export function readDelimited(
 ): DelimitedTable | ImportRefusal {
   const { text, encoding } = plainText(given);
   if (text.trim() === "") return refusal({ reason: "the file is empty" });
-  const { rows: raw, separator } = rawRows(text, options.separator);
+  const separator = options.separator ?? foundSeparator(text);
+  const raw = rawRows(text, separator);
   const comments = raw.filter((row) => isComment(row));
   const blank = raw.filter((row) => isBlank(row));
   const filled = raw.filter((row) => !isBlank(row) && !isComment(row));
   const head = headRow(filled, options.headerLine);
   if ("reason" in head) return refusal(head);
 
-  const width = head.row.cells.length;
+  const width = filledWidth(head.row.cells);
   if (width < 2) {
     return refusal({
       reason: "no separator was found: every row is one cell; say which mark parts the cells",
@@ -76,7 +77,7 @@ export function readDelimited(
   }
   const below = filled.filter((row) => row.line > head.row.line);
   const unitRow = below[0] && isUnitRow(below[0]) ? below[0] : undefined;
-  const columns = namedColumns(head.row.cells, unitRow?.cells);
+  const columns = namedColumns(head.row.cells.slice(0, width), unitRow?.cells);
   const candidates = unitRow ? below.slice(1) : below;
 
   const rows: RawRow[] = [];
@@ -120,17 +121,30 @@ export function readDelimited(
   };
 }
 
+/** Marks that may part cells, the likelier first. */
+const SEPARATORS = ["\t", ";", ",", "|"];
+
+/** The mark that parts most of the first rows into one same number of cells, more than one. */
+function foundSeparator(text: string): string {
+  const rated = SEPARATORS.map((separator) => {
+    const { data } = Papa.parse<string[]>(text, { delimiter: separator, newline: "\n", preview: HEAD_ROWS });
+    const widths = data.map(filledWidth);
+    const usual = usualWidth(widths.filter((width) => width > 1));
+    return { separator, usual, rows: times(widths, usual) };
+  });
+  const parting = rated.filter(({ usual }) => usual > 1);
+  return parting.sort((a, b) => b.rows - a.rows || b.usual - a.usual)[0]?.separator ?? ",";
+}
+
 /** Cells and first line of every record. The parser knows where a record ends in the text; lines are counted up to there. */
-function rawRows(text: string, separator: string | undefined): { rows: RawRow[]; separator: string } {
+function rawRows(text: string, separator: string): RawRow[] {
   const rows: RawRow[] = [];
-  let found = separator ?? ",";
   let cursor = 0;
   let line = 1;
   Papa.parse<string[]>(text, {
     newline: "\n",
-    ...(separator === undefined ? { delimitersToGuess: ["\t", ";", ",", "|"] } : { delimiter: separator }),
+    delimiter: separator,
     step: ({ data, meta }) => {
-      if (rows.length === 0) found = meta.delimiter;
       rows.push({ cells: data, line });
       for (; cursor < meta.cursor; cursor++) if (text[cursor] === "\n") line++;
     },
@@ -138,7 +152,7 @@ function rawRows(text: string, separator: string | undefined): { rows: RawRow[];
   // A line end at the end of the text is no row.
   const last = rows.at(-1);
   if (text.endsWith("\n") && last && isBlank(last)) rows.pop();
-  return { rows, separator: found };
+  return rows;
 }
 
 const isBlank = (row: RawRow): boolean => row.cells.every((cell) => cell.trim() === "");
@@ -156,12 +170,11 @@ function headRow(
     return row ? { row } : { reason: `line ${headerLine} holds no column heads`, line: headerLine };
   }
   const sample = rows.slice(0, HEAD_ROWS);
-  const widths = sample.map((row) => row.cells.length);
-  const usual = [...widths].sort((a, b) => times(widths, b) - times(widths, a) || b - a)[0] ?? 0;
+  const usual = usualWidth(sample.map((row) => filledWidth(row.cells)));
   const row = sample.find((candidate) => {
     const filled = candidate.cells.filter((cell) => cell.trim() !== "");
     const words = filled.filter((cell) => !isNumeric(cell) && !isMissing(cell));
-    return candidate.cells.length === usual && words.length > filled.length / 2;
+    return filledWidth(candidate.cells) === usual && words.length > filled.length / 2;
   });
   if (row) return { row };
   const first = sample[0];
@@ -169,6 +182,13 @@ function headRow(
     ? { reason: "no row of column heads was found; name the columns in the first row", line: first.line }
     : { reason: "the file holds no table" };
 }
+
+/** Cells up to the last that is filled: many tables end their lines with a mark too much. */
+const filledWidth = (cells: readonly string[]): number =>
+  cells.reduce((width, cell, at) => (cell.trim() === "" ? width : at + 1), 0);
+
+const usualWidth = (widths: readonly number[]): number =>
+  [...widths].sort((a, b) => times(widths, b) - times(widths, a) || b - a)[0] ?? 0;
 
 const times = (of: readonly number[], value: number): number => of.filter((one) => one === value).length;
 

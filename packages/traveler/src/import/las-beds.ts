@@ -53,6 +53,9 @@ const INPUT_WORDS: Readonly<Record<LogInputKind, string>> = {
   velocity: "a speed of sound",
 };
 
+/** Share by which a reading on the limit of a correlation may miss it through its unit [-]. */
+const HAIR = 1e-9;
+
 /** A reading that the correlation takes, at its depth. */
 interface LogRow {
   /** Depth [m]. */
@@ -190,7 +193,7 @@ function strengthRows(parts: {
     const value = reader.si(curve.values[at] ?? Number.NaN);
     if (!Number.isFinite(value)) {
       none++;
-    } else if (value < correlation.lowest || value > correlation.highest) {
+    } else if (value < correlation.lowest * (1 - HAIR) || value > correlation.highest * (1 + HAIR)) {
       outside++;
     } else {
       const strength = correlation.strength({ value, ...extras(options) });

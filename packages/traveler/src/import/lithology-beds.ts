@@ -99,7 +99,7 @@ function withHazards(phrase: string, others: readonly string[]): { phrase: strin
   let told = phrase;
   const left: string[] = [];
   for (const words of others) {
-    const joined = `${told} with ${words}`;
+    const joined = /^with\b/i.test(words) ? `${told} ${words}` : `${told} with ${words}`;
     const [alone, together] = [classifyGround(told), classifyGround(joined)];
     const adds = together.hazards.some((hazard) => !alone.hazards.includes(hazard));
     if (alone.rockId !== undefined && together.rockId === alone.rockId && adds) told = joined;
