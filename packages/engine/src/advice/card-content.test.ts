@@ -35,8 +35,8 @@ const beds = fits.map((fit): CardBedInput => {
     candidates: [{ weight: 2 * practiceWeight(holeDiameter), rotarySpeed: 9, rate: 0.008, binds: "torque" }],
   });
   const feed = [
-    { depth: fit.bed.top, push: 12_000, gaugeReading: 2e6 },
-    { depth: fit.bed.bottom, push: -3000 },
+    { depth: fit.bed.top, feedForce: 12_000, gaugeReading: 2e6 },
+    { depth: fit.bed.bottom, feedForce: -3000 },
   ];
   return { fit, run, rate: { low: 0.004, mid: 0.008, high: 0.012 }, feed };
 });

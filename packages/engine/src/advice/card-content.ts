@@ -24,7 +24,7 @@ export interface CardFeedInput {
   /** Depth it holds for [m]. */
   readonly depth: number;
   /** Push of the rig on the string; negative where it holds back [N]. */
-  readonly push: number;
+  readonly feedForce: number;
   /** Reading of the feed gauge for it, where the rig's gauge factor is known [Pa]. */
   readonly gaugeReading?: number;
 }
@@ -183,12 +183,12 @@ function figuresOf(run: RunningPoint): Pick<CardRow, "practiceSpeed" | "practice
   };
 }
 
-function cardFeed({ depth: at, push, gaugeReading }: CardFeedInput): CardFeed {
-  const still = Math.abs(push) < FEED_DEAD_BAND;
+function cardFeed({ depth: at, feedForce, gaugeReading }: CardFeedInput): CardFeed {
+  const still = Math.abs(feedForce) < FEED_DEAD_BAND;
   return {
     depth: depth(at),
-    act: still ? "let it hang" : push > 0 ? "pull down" : "hold back",
-    force: { kind: "force", value: Math.abs(push) },
+    act: still ? "let it hang" : feedForce > 0 ? "pull down" : "hold back",
+    force: { kind: "force", value: Math.abs(feedForce) },
     ...(gaugeReading === undefined ? {} : { gauge: { kind: "pressure", value: gaugeReading } as const }),
   };
 }

@@ -1,9 +1,9 @@
+import { DEFAULT_CHAMFER_WIDTH, TRADE_CHAMFERS } from "../cutter/index.ts";
 import { commonPractice } from "../quantity/index.ts";
 import { CARE_STRENGTH } from "./fit-limits.ts";
 import type { GroundMix } from "./ground-mix.ts";
-import type { Alternative, Choice, Reason } from "./reason.ts";
+import type { Choice, Reason } from "./reason.ts";
 
-const DEGREE = Math.PI / 180;
 const MM = 1e-3;
 
 /** A bevel of the trade. */
@@ -14,33 +14,8 @@ export interface ChamferChoice {
   readonly width: number;
 }
 
-interface Bevel extends ChamferChoice {
-  readonly name: string;
-  readonly character: string;
-}
-
-/** Sharpest first. */
-const BEVELS: readonly Bevel[] = [
-  {
-    name: "no bevel",
-    angle: 0,
-    width: 0,
-    character: "cuts fastest and chips at the first hard spot: soft ground only",
-  },
-  {
-    name: "12 degree bevel",
-    angle: 12 * DEGREE,
-    width: 0.25 * MM,
-    character: "fast, and chips where the ground strikes",
-  },
-  {
-    name: "16 degree bevel",
-    angle: 16 * DEGREE,
-    width: 0.4 * MM,
-    character: "the usual balance of speed and toughness",
-  },
-  { name: "20 degree bevel", angle: 20 * DEGREE, width: 0.5 * MM, character: "tough and slower, for harder ground" },
-];
+/** Width of each of the trade's bevels, sharpest first: 0.25 to 0.5 mm, wider in harder ground. */
+const WIDTHS: readonly number[] = [0, 0.25 * MM, DEFAULT_CHAMFER_WIDTH, 0.5 * MM];
 
 /**
  * Confined strength of the hardest bed under which an edge without bevel lasts [Pa].
@@ -65,17 +40,17 @@ export const FAST_BEVEL_STRENGTH = 45e6;
 export function chamferForGround(mix: GroundMix): Choice<ChamferChoice> {
   const source = commonPractice();
   const strength = mix.hardestStrength;
-  const byStrength = [SHARP_EDGE_STRENGTH, FAST_BEVEL_STRENGTH, CARE_STRENGTH].filter(
-    (limit) => strength >= limit,
-  ).length;
+  const steps = [SHARP_EDGE_STRENGTH, FAST_BEVEL_STRENGTH, CARE_STRENGTH];
+  const byStrength = steps.filter((step) => strength >= step).length;
   const struck = mix.impactBeds.length > 0 || mix.unknownGround;
-  const at = Math.min(byStrength + (struck ? 1 : 0), BEVELS.length - 1);
-  const bevel = BEVELS[at];
-  if (!bevel) throw new RangeError(`bevel must be one of the trade's, got number ${at}`);
-  const limit = [SHARP_EDGE_STRENGTH, FAST_BEVEL_STRENGTH, CARE_STRENGTH][Math.max(0, byStrength - 1)];
+  const at = Math.min(byStrength + (struck ? 1 : 0), TRADE_CHAMFERS.length - 1);
+  const bevel = TRADE_CHAMFERS[at];
+  const width = WIDTHS[at];
+  if (!bevel || width === undefined) throw new RangeError(`bevel must be one of the trade's, got number ${at}`);
+  const limit = steps[Math.max(0, byStrength - 1)];
   const reasons: Reason[] = [
     {
-      sentence: `${mix.hardestBed} is the hardest bed and sets the edge: ${bevel.name}, ${bevel.character}.`,
+      sentence: `${mix.hardestBed} is the hardest bed and sets the edge: ${bevel.name}, ${bevel.meaning}.`,
       rule: "bevel by the hardest bed",
       value: strength,
       ...(limit === undefined ? {} : { limit }),
@@ -88,13 +63,11 @@ export function chamferForGround(mix: GroundMix): Choice<ChamferChoice> {
     reasons.push({ sentence: `One step blunter for blows in ${where}.`, rule: "bevel by blows", source });
   }
   return {
-    value: { angle: bevel.angle, width: bevel.width },
+    value: { angle: bevel.angle, width },
     reasons,
-    alternatives: BEVELS.filter((each) => each !== bevel).map(
-      (each): Alternative => ({
-        what: each.name,
-        why: each.character,
-      }),
-    ),
+    alternatives: TRADE_CHAMFERS.filter((each) => each !== bevel).map(({ name, meaning }) => ({
+      what: name,
+      why: meaning,
+    })),
   };
 }

@@ -162,7 +162,7 @@ describe("laws of the choice", () => {
         const { wings, cuttersPerWing } = bit.wings.value;
         expect(wings).toBeGreaterThanOrEqual(3);
         expect(wings).toBeLessThanOrEqual(6);
-        const seats = holeDiameter / 2 / (bit.cutter.value.diameter + 0.0015);
+        const seats = holeDiameter / 2 / (bit.cutter.value.faceDiameter + 0.0015);
         expect(cuttersPerWing).toBeLessThanOrEqual(seats);
         expect(bit.backRake.value.centre / degree).toBeGreaterThan(4.9);
         expect(bit.backRake.value.centre / degree).toBeLessThan(15.1);
@@ -184,7 +184,7 @@ describe("laws of the choice", () => {
         const hard = at(Math.max(one, other));
         expect(hard.chamfer.value.angle).toBeGreaterThanOrEqual(soft.chamfer.value.angle);
         expect(hard.chamfer.value.width).toBeGreaterThanOrEqual(soft.chamfer.value.width);
-        expect(hard.cutter.value.diameter).toBeLessThanOrEqual(soft.cutter.value.diameter);
+        expect(hard.cutter.value.faceDiameter).toBeLessThanOrEqual(soft.cutter.value.faceDiameter);
       }),
     );
   });

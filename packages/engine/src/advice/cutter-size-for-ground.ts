@@ -1,28 +1,32 @@
+import { type CatalogSize, catalogCutter } from "../cutter/index.ts";
 import { commonPractice, given, readIn, requirePositive, type Working } from "../quantity/index.ts";
 import { CARE_STRENGTH, UNFIT_STRENGTH } from "./fit-limits.ts";
 import type { GroundMix } from "./ground-mix.ts";
 import { SOFT_STRENGTH } from "./practice-weight-and-speed.ts";
 import type { Alternative, Choice, Reason } from "./reason.ts";
 
-/** A cutter size of the trade as the choice sees it. */
-export interface CutterSize {
-  /** Trade code, a label only. */
-  readonly code: string;
-  /** Diameter of the diamond face [m]. */
-  readonly diameter: number;
-  /** Smallest hole in which the trade uses it [m]. */
+/** A cutter size of the trade with the ground and holes it is for. */
+export interface CutterSize extends CatalogSize {
+  /** Smallest hole in which the trade uses it; 0 where only the room to seat it decides [m]. */
   readonly smallestHole: number;
   /** The ground it is made for. */
   readonly suits: string;
 }
 
-/** Largest first; diameters as the trade's round size, the catalog holds the exact ones. */
+const INCH = 0.0254;
+
+function sizeOf(code: string, smallestHole: number, suits: string): CutterSize {
+  const { faceDiameter, length } = catalogCutter(code);
+  return { code, faceDiameter, length, smallestHole, suits };
+}
+
+/** Largest first. */
 const SIZES: readonly CutterSize[] = [
-  { code: "1908", diameter: 0.01905, smallestHole: 0.2032, suits: "soft shale and clay" },
-  { code: "1608", diameter: 0.01588, smallestHole: 0.1397, suits: "ground of middling strength" },
-  { code: "1308", diameter: 0.01344, smallestHole: 0, suits: "firm ground and hard stringers" },
-  { code: "1008", diameter: 0.01, smallestHole: 0, suits: "firm ground in the smallest holes" },
-  { code: "0808", diameter: 0.0082, smallestHole: 0, suits: "very hard ground" },
+  sizeOf("1908", 8 * INCH, "soft shale and clay"),
+  sizeOf("1608", 5.5 * INCH, "ground of middling strength"),
+  sizeOf("1308", 0, "firm ground and hard stringers"),
+  sizeOf("1008", 0, "firm ground in the smallest holes"),
+  sizeOf("0808", 0, "very hard ground"),
 ];
 
 /**
@@ -120,7 +124,7 @@ export function cutterSizeForGround({
       relation: "n = (D/2)/(d + w)",
       inputs: [
         given("D", "hole diameter", holeDiameter, "m", "hole"),
-        given("d", `face of a ${value.code} cutter`, value.diameter, "m", "trade size"),
+        given("d", `face of a ${value.code} cutter`, value.faceDiameter, "m", "catalog"),
         given("w", "wall between two cutters", PLANNING_WALL, "m", "common practice, no source"),
       ],
       value: count,
@@ -131,7 +135,7 @@ export function cutterSizeForGround({
 }
 
 function abreast(holeDiameter: number, size: CutterSize): number {
-  return cuttersAbreast({ holeDiameter, cutterDiameter: size.diameter });
+  return cuttersAbreast({ holeDiameter, cutterDiameter: size.faceDiameter });
 }
 
 function sizeByGround(mix: GroundMix): { size: CutterSize; reason: Reason } {
@@ -186,7 +190,7 @@ function alternative({
 }): Alternative {
   const what = `${size.code} cutters`;
   if (!fits) return { what, why: "too large for this hole to seat enough of them" };
-  return size.diameter > chosen.diameter
+  return size.faceDiameter > chosen.faceDiameter
     ? { what, why: `for ${size.suits}; here they would bring more torque and more to lose at one blow` }
     : { what, why: `for ${size.suits}; here they would cut shallower and cost more cutters for nothing` };
 }

@@ -74,7 +74,7 @@ export function portCandidate(
 }
 
 /** Whether the speed lies in the window of common practice. */
-export function speedInWindow({ speed }: PortCandidate): boolean {
+function speedInWindow({ speed }: PortCandidate): boolean {
   return speed >= PORT_SPEED_RANGE.low && speed <= PORT_SPEED_RANGE.mid;
 }
 

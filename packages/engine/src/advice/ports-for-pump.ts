@@ -1,10 +1,5 @@
-import {
-  LARGEST_LUMP_OVER_PORT,
-  LEAST_PORT_DIAMETER_UNSCREENED,
-  PORT_SPEED_RANGE,
-  USUAL_DISCHARGE_COEFFICIENT,
-} from "../flow/index.ts";
-import { commonPractice, type Finding, given, recalledFrom, requirePositive, type Working } from "../quantity/index.ts";
+import { USUAL_DISCHARGE_COEFFICIENT } from "../flow/index.ts";
+import { commonPractice, type Finding, requirePositive, type Working } from "../quantity/index.ts";
 import { type AdvisedFluid, isGasFluid } from "./drilling-fluid.ts";
 import {
   bestPorts,
@@ -14,7 +9,9 @@ import {
   portCandidate,
   portSets,
 } from "./port-candidates.ts";
+import { portFindings } from "./port-findings.ts";
 import { AIMED_PORT_SPEED, AIMED_PORT_SPEED_STICKY } from "./port-limits.ts";
+import { areaWorking, dropWorking, PORT_DROP_SOURCE, speedWorking } from "./port-working.ts";
 import type { Choice, Reason } from "./reason.ts";
 
 /** What the ports have to suit. */
@@ -49,8 +46,6 @@ export interface PortsForPump extends Choice<PortsChoice> {
   readonly findings: readonly Finding[];
   readonly working: readonly Working[];
 }
-
-const DROP_SOURCE = recalledFrom("Bourgoyne et al. 1986, Applied Drilling Engineering ch. 4");
 
 /**
  * Ports for the pump: large enough to pass what the pump passes, at least one to every two wings, and of an area that
@@ -90,7 +85,7 @@ export function portsForPump(input: PortsForPumpInput): PortsForPump {
       value: chosen.pressureDrop,
       limit: pressureForBit,
       unit: "Pa",
-      source: DROP_SOURCE,
+      source: PORT_DROP_SOURCE,
     },
     wingsReason(chosen),
   ];
@@ -120,74 +115,6 @@ function lumpReason(chosen: PortCandidate, least: number, lumpSize: number | und
 function wingsReason({ count }: PortsChoice): Reason {
   const sentence = "At least one port to every two wings, so that no wing runs hot.";
   return { sentence, rule: "ports to wings", value: count, unit: "-", source: commonPractice() };
-}
-
-function portFindings({
-  chosen,
-  pressureForBit,
-  lumpSize,
-}: {
-  readonly chosen: PortCandidate;
-  readonly pressureForBit: number;
-  readonly lumpSize: number | undefined;
-}): Finding[] {
-  const { speed, pressureDrop, diameter } = chosen;
-  const where = "ports";
-  const source = commonPractice();
-  const findings: Finding[] = [];
-  if (pressureDrop > pressureForBit) {
-    findings.push({
-      code: "port-drop-over-pump",
-      severity: "caution",
-      where,
-      message: "Even the largest ports take more pressure than the pump has left. Run less flow or larger pipe.",
-      value: pressureDrop,
-      limit: pressureForBit,
-      unit: "Pa",
-      source: DROP_SOURCE,
-    });
-  }
-  if (speed < PORT_SPEED_RANGE.low) {
-    const cure =
-      lumpSize === undefined && diameter <= LEAST_PORT_DIAMETER_UNSCREENED + 1e-9
-        ? "Screen the suction and smaller ports become safe, or bring a larger pump."
-        : "Bring a larger pump, or clean the face by lifting and spinning.";
-    findings.push({
-      code: "port-speed-low",
-      severity: "note",
-      where,
-      message: `The pump moves too little fluid to keep the jets sharp through ports that pass its lumps. ${cure}`,
-      value: speed,
-      limit: PORT_SPEED_RANGE.low,
-      unit: "m/s",
-      source,
-    });
-  }
-  if (speed > PORT_SPEED_RANGE.mid) {
-    findings.push({
-      code: "port-speed-high",
-      severity: "caution",
-      where,
-      message: "The ports run fast enough for sand to erode the body. Keep the fluid clean or run less flow.",
-      value: speed,
-      limit: PORT_SPEED_RANGE.mid,
-      unit: "m/s",
-      source,
-    });
-  }
-  if (lumpSize !== undefined && lumpSize > LARGEST_LUMP_OVER_PORT * diameter) {
-    findings.push({
-      code: "screen-coarse-for-ports",
-      severity: "note",
-      where,
-      message: "Screen openings should be at most half the smallest port: two lumps together bridge it.",
-      value: lumpSize,
-      limit: LARGEST_LUMP_OVER_PORT * diameter,
-      unit: "m",
-      source,
-    });
-  }
-  return findings;
 }
 
 function portsForGas({
@@ -227,52 +154,5 @@ function portsForGas({
       },
     ],
     working: [areaWorking(chosen)],
-  };
-}
-
-function areaWorking({ count, diameter, area }: PortCandidate): Working {
-  return {
-    name: "total port area",
-    relation: "A = n π d²/4",
-    inputs: [
-      given("n", "ports", count, "-", "ports for the pump"),
-      given("d", "diameter of one port", diameter, "m", "ports for the pump"),
-    ],
-    value: area,
-    unit: "m²",
-    source: { kind: "derived", cite: "area of a circle" },
-  };
-}
-
-function speedWorking({ area, speed }: PortCandidate, flow: number): Working {
-  return {
-    name: "speed in the ports",
-    relation: "v = Q/A",
-    inputs: [
-      given("Q", "pump flow", flow, "m³/s", "pump"),
-      given("A", "total port area", area, "m²", "total port area"),
-    ],
-    value: speed,
-    unit: "m/s",
-    source: { kind: "derived", cite: "flow over area" },
-  };
-}
-
-function dropWorking(
-  { area, pressureDrop }: PortCandidate,
-  pump: { readonly density: number; readonly flow: number; readonly dischargeCoefficient: number },
-): Working {
-  return {
-    name: "pressure lost through the ports",
-    relation: "Δp = ρ Q²/(2 Cd² A²)",
-    inputs: [
-      given("ρ", "density of the fluid", pump.density, "kg/m³", "fluid"),
-      given("Q", "pump flow", pump.flow, "m³/s", "pump"),
-      given("Cd", "discharge coefficient", pump.dischargeCoefficient, "-", "ports"),
-      given("A", "total port area", area, "m²", "total port area"),
-    ],
-    value: pressureDrop,
-    unit: "Pa",
-    source: DROP_SOURCE,
   };
 }

@@ -106,7 +106,7 @@ export function wingsForGround({
   const less = holeDiameter <= SMALL_HOLE ? 1 : 0;
   const more = holeDiameter >= LARGE_HOLE && !sticky && (soft || mean >= SIX_WINGS_STRENGTH) ? 1 : 0;
   const wings = base - less + more;
-  const cuttersPerWing = cuttersOnWing({ holeDiameter, cutterDiameter: cutter.diameter, wings });
+  const cuttersPerWing = cuttersOnWing({ holeDiameter, cutterDiameter: cutter.faceDiameter, wings });
   const reasons: Reason[] = [
     soft
       ? {
@@ -162,7 +162,7 @@ export function wingsForGround({
       inputs: [
         given("n", "times each radius is swept", USUAL_REDUNDANCY, "-", "common practice, no source"),
         given("D", "hole diameter", holeDiameter, "m", "hole"),
-        given("d", `face of a ${cutter.code} cutter`, cutter.diameter, "m", "trade size"),
+        given("d", `face of a ${cutter.code} cutter`, cutter.faceDiameter, "m", "catalog"),
         given("w", "wings", wings, "-", "wings by ground"),
         given("s", "wall between two cutters", PLANNING_WALL, "m", "common practice, no source"),
       ],
