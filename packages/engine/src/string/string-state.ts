@@ -1,0 +1,52 @@
+import type { Finding, Working } from "../quantity/index.ts";
+import type { RegularThread } from "./connection-list.ts";
+import type { MakeUpTorque } from "./make-up-torque.ts";
+import type { JointRow, WeightByDepthInput } from "./weight-by-depth.ts";
+
+/** A string on its rig, down to a depth. */
+export interface StringStationInput extends WeightByDepthInput {
+  /** Diameter of the bit [m]. */
+  readonly bitDiameter: number;
+  /** Thread of the bit's pin, if known. */
+  readonly thread?: RegularThread;
+  /** Outer diameter of the bit sub, if known [m]. */
+  readonly subDiameter?: number;
+  /** Largest torque of the rig [N·m]. */
+  readonly torqueRating?: number;
+  /** Torque expected at the bit [N·m]. */
+  readonly drillingTorque?: number;
+  /** Rotary speed planned [rad/s]. */
+  readonly rotarySpeed?: number;
+}
+
+/** Where the neutral point lies: pressed below it, pulled above it. */
+export type NeutralPart = "collars" | "pipe" | "above the string";
+
+/** The height at which the string is neither pressed nor pulled. */
+export interface NeutralPoint {
+  /** Height above the bit; the string is shorter than this where `part` says so [m]. */
+  readonly aboveBit: number;
+  readonly part: NeutralPart;
+}
+
+/** The string worked through. */
+export interface StringStation {
+  /** Share of its weight that the string keeps in fluid [-]. */
+  readonly buoyancyFactor: number;
+  /** Feed force joint by joint. */
+  readonly rows: readonly JointRow[];
+  /** Depth at which the rig passes from pushing to holding back; may lie below the hole [m]. */
+  readonly balanceDepth: number;
+  /** Depth from which the rig can push the weight wanted; 0 where it can from the start, absent where its pull-down is not known [m]. */
+  readonly fullWeightDepth?: number;
+  /** Neutral point with the bit at the full depth. */
+  readonly neutralPoint: NeutralPoint;
+  readonly makeUpTorque?: MakeUpTorque;
+  /** Power that turning takes, where torque and speed are known [W]. */
+  readonly rotaryPower?: number;
+  readonly findings: readonly Finding[];
+  readonly working: readonly Working[];
+}
+
+/** The string's figures before findings and workings are drawn from them. */
+export type StringFigures = Omit<StringStation, "findings" | "working">;
