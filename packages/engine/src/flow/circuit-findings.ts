@@ -164,27 +164,17 @@ function portSpeedFindings({ ports }: CircuitFigures): Finding[] {
   return [];
 }
 
-function slotFindings(input: CircuitInput, { slots, ports }: CircuitFigures): Finding[] {
-  if (!slots) return [];
-  const findings: Finding[] = [];
+function slotFindings(input: CircuitInput, figures: CircuitFigures): Finding[] {
+  const { slots } = figures;
+  const findings = ballingFindings(input, figures);
+  if (!slots) return findings;
   const source = commonPractice();
-  const sticky = input.stickyGround === true;
-  const least = sticky ? LEAST_SLOT_SHARE_IN_CLAY : LEAST_SLOT_SHARE_IN_ROCK;
+  const least = input.stickyGround === true ? LEAST_SLOT_SHARE_IN_CLAY : LEAST_SLOT_SHARE_IN_ROCK;
   if (isBelow(slots.areaShare, least)) {
     const message =
       "The slots between the wings are small for this ground; they pack and the ports plug. Fewer wings or deeper slots.";
     const held = { value: slots.areaShare, limit: least, unit: "-", source };
     findings.push(remark("slot-area", "caution", "slots", message, held));
-  }
-  if (
-    sticky &&
-    isBelow(slots.areaShare, BALLING_SLOT_SHARE) &&
-    isBelow(ports.powerPerHoleArea, BALLING_POWER_PER_HOLE_AREA)
-  ) {
-    const message =
-      "Sticky ground, small slots and little hydraulic power: the bit is likely to ball. Less weight, more flow, smaller ports or wider slots.";
-    const held = { value: ports.powerPerHoleArea, limit: BALLING_POWER_PER_HOLE_AREA, unit: "W/m²", source };
-    findings.push(remark("balling", "caution", "slots", message, held));
   }
   if (isAbove(slots.speedRatio, SLOT_SPEED_RATIO.high)) {
     const message =
@@ -193,4 +183,24 @@ function slotFindings(input: CircuitInput, { slots, ports }: CircuitFigures): Fi
     findings.push(remark("slot-speed", "note", "slots", message, held));
   }
   return findings;
+}
+
+/** Balling asks for sticky ground, little power and small slots together; with slots not known it can only be noted. */
+function ballingFindings({ stickyGround }: CircuitInput, { slots, ports }: CircuitFigures): Finding[] {
+  if (stickyGround !== true || !isBelow(ports.powerPerHoleArea, BALLING_POWER_PER_HOLE_AREA)) return [];
+  const held = {
+    value: ports.powerPerHoleArea,
+    limit: BALLING_POWER_PER_HOLE_AREA,
+    unit: "W/m²",
+    source: commonPractice(),
+  };
+  if (!slots) {
+    const message =
+      "Sticky ground and little hydraulic power: the bit balls unless its slots are wide. Check their area.";
+    return [remark("balling", "note", "bit face", message, held)];
+  }
+  if (!isBelow(slots.areaShare, BALLING_SLOT_SHARE)) return [];
+  const message =
+    "Sticky ground, small slots and little hydraulic power: the bit is likely to ball. Less weight, more flow, smaller ports or wider slots.";
+  return [remark("balling", "caution", "bit face", message, held)];
 }

@@ -182,8 +182,9 @@ describe("remarks on a circuit", () => {
     };
     expect(codes(slotted(0.3, true))).toEqual([]);
     expect(codes(slotted(0.22, true))).toEqual(["caution flow.slot-area"]);
-    expect(codes(slotted(0.18, true))).toEqual(["caution flow.slot-area", "caution flow.balling"]);
+    expect(codes(slotted(0.18, true))).toEqual(["caution flow.balling", "caution flow.slot-area"]);
     expect(codes(slotted(0.18, false))).toEqual([]);
+    expect(codes({ ...well, medium: "bentonite", stickyGround: true })).toEqual(["note flow.balling"]);
     expect(codes(slotted(0.07, false))).toContain("note flow.slot-speed");
   });
 });
