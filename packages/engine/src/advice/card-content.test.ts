@@ -68,7 +68,7 @@ describe("cardContent", () => {
     expect(shale?.weight).toEqual({
       kind: "force",
       value: practiceWeight(holeDiameter),
-      to: 2 * practiceWeight(holeDiameter),
+      to: 1.25 * practiceWeight(holeDiameter),
     });
     expect(shale?.flow).toEqual({ kind: "flow", value: flow });
     expect(shale?.rate).toEqual({ kind: "rate", value: 0.004, to: 0.012 });

@@ -2,7 +2,7 @@ import { type Band, commonPractice, type Finding, gravestFirst, type Source } fr
 import type { BreakIn } from "./break-in.ts";
 import type { CasingPoint } from "./casing-point.ts";
 import type { BedFit } from "./fit-of-bed.ts";
-import type { RunningPoint } from "./running-point.ts";
+import { AGREEING_RATIO, type RunningPoint } from "./running-point.ts";
 import type { SafetyCaution } from "./safety-cautions.ts";
 import type { StopSign } from "./stop-signs.ts";
 import { VERDICT_WORDS } from "./verdict.ts";
@@ -79,7 +79,7 @@ export interface CardRow {
   readonly verdict: string;
   /** Whether the bit of the card drills this bed. */
   readonly drilled: boolean;
-  /** From the weight to start with to the weight not to pass. */
+  /** From the weight to start with to the weight not to pass: the computed one, at most a quarter over the rule of thumb. */
   readonly weight?: CardFigure;
   readonly rotarySpeed?: CardFigure;
   readonly flow?: CardFigure;
@@ -174,7 +174,9 @@ function cardRow({ fit, run, rate, feed }: CardBedInput, { casing, flow }: CardC
 }
 
 function figuresOf(run: RunningPoint): Pick<CardRow, "practiceSpeed" | "practiceWeight" | "rotarySpeed" | "weight"> {
-  const { startWeight, weightCeiling, computed, practice } = run;
+  const { startWeight, computed, practice } = run;
+  // The driller is never sent further past the rule of thumb than the rule itself is coarse, whatever the model allows.
+  const weightCeiling = Math.min(run.weightCeiling, AGREEING_RATIO * practice.weight);
   return {
     weight: { kind: "force", value: startWeight, ...(weightCeiling > startWeight ? { to: weightCeiling } : {}) },
     rotarySpeed: { kind: "rotary speed", value: computed.rotarySpeed },

@@ -1,0 +1,2 @@
+export { type Read, readLayoutFile } from "./layout-file.ts";
+export { readRockFile } from "./rock-file.ts";

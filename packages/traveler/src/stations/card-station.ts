@@ -1,0 +1,58 @@
+import {
+  breakInFor,
+  type CardContent,
+  type CardFeedInput,
+  cardContent,
+  type Finding,
+  safetyCautions,
+  stopSigns,
+} from "@bitwright/engine";
+import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { AdviceStation } from "./advice-station.ts";
+import type { BitStation } from "./bit-station.ts";
+import type { BedCut, CutStation } from "./cut-station.ts";
+import type { FlowStation } from "./flow-station.ts";
+import type { StringStation } from "./string-station.ts";
+
+/** The stations that the card is written from. */
+export interface CardQuestion {
+  readonly advice: AdviceStation;
+  readonly bit: BitStation;
+  readonly cut: CutStation;
+  readonly flow: FlowStation;
+  readonly string?: StringStation;
+  readonly findings: readonly Finding[];
+}
+
+/** The driller's card as content. */
+export function cardStation({ job, inquiry }: ResolvedTraveler, question: CardQuestion): CardContent {
+  const { advice, bit, cut, flow, string, findings } = question;
+  const { bitHole, fluid } = inquiry;
+  const inHole = advice.fits.filter(({ bed }) => bed.bottom > bitHole.from && bed.top < bitHole.to);
+  const first = cut.beds[0];
+  return cardContent({
+    job: job.name,
+    customer: job.customer,
+    bit: bit.inWords,
+    holeDiameter: bitHole.diameter,
+    flow: flow.flow,
+    beds: inHole.map((fit) => {
+      const drilled = cut.beds.find((bed) => bed.fit === fit);
+      return drilled ? { fit, run: drilled.run, rate: drilled.rate, feed: feedIn(drilled, string) } : { fit };
+    }),
+    casing: advice.casing,
+    ...(first ? { breakIn: breakInFor({ fullWeight: first.weight, fullSpeed: first.rotarySpeed }) } : {}),
+    stopSigns: stopSigns({ fits: inHole, fluid: fluid.kind }),
+    cautions: safetyCautions({ fits: advice.fits, fluid: fluid.kind, mayFlow: false, places: ["rig"] }),
+    findings,
+  });
+}
+
+function feedIn({ bed }: BedCut, string: StringStation | undefined): CardFeedInput[] {
+  const joints = (string?.joints ?? []).filter(({ depth }) => depth > bed.top && depth <= bed.bottom);
+  return joints.map(({ depth, feedForce, gaugeReading }) => ({
+    depth,
+    push: feedForce,
+    ...(gaugeReading === undefined ? {} : { gaugeReading }),
+  }));
+}

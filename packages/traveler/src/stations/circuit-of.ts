@@ -1,0 +1,62 @@
+import { type BoreSection, type CircuitInput, type HoleSection, USUAL_CHIP_DENSITY } from "@bitwright/engine";
+import type { ResolvedInquiry, ResolvedTraveler } from "../document/resolved-traveler.ts";
+import { drillingFluidOf } from "./drilling-fluid-of.ts";
+
+/**
+ * Bore of a casing over the bit that passes it, where the traveler does not give one: a quarter inch [m].
+ *
+ * @source (c) common practice, no source
+ */
+const CASING_OVER_BIT = 6.35e-3;
+/** Length of the shortest stretch of pipe that counts [m]. */
+const LEAST_RUN = 0.01;
+
+/** The fluid's way through the gear of a traveler, the ports and the chips left open. */
+export type CircuitGear = Omit<CircuitInput, "ports" | "chip">;
+
+/** The circuit of a traveler with the bit at the end of its hole; absent where the hole is drilled on air, mist or foam. */
+export function circuitOf({ inquiry, overrides }: ResolvedTraveler): CircuitGear | undefined {
+  const { bitHole, fluid, pump, pipe } = inquiry;
+  if (fluid.kind === "air" || fluid.kind === "mist" || fluid.kind === "foam") return undefined;
+  return {
+    pump: {
+      flow: overrides.flow ?? pump.flow,
+      pressureRating: pump.pressureRating,
+      ...(pump.lumpSize === undefined ? {} : { largestLump: pump.lumpSize }),
+    },
+    fluid: drillingFluidOf(fluid),
+    medium: fluid.kind,
+    ...(pump.surfaceGear > 0 ? { surfaceGear: { equivalentLength: pump.surfaceGear, bore: pipe.bore } } : {}),
+    string: stringAt(inquiry, bitHole.to),
+    hole: holeAbove(inquiry),
+    holeDiameter: bitHole.diameter,
+  };
+}
+
+/** Chips of a bed as the flow room takes them; the size is that of the cut. */
+export function chipOf(size: number): CircuitInput["chip"] {
+  return { size, density: USUAL_CHIP_DENSITY };
+}
+
+/** Pipe and collars from the top down when the bit stands at a depth. */
+export function stringAt({ pipe, collars }: ResolvedInquiry, depth: number): BoreSection[] {
+  const runs: BoreSection[] = [];
+  let room = depth;
+  for (const { outsideDiameter, bore, length } of collars) {
+    const within = Math.min(length, room);
+    room -= within;
+    if (within > LEAST_RUN) runs.unshift({ name: "collars", outerDiameter: outsideDiameter, bore, length: within });
+  }
+  if (room > LEAST_RUN) {
+    runs.unshift({ name: "pipe", outerDiameter: pipe.outsideDiameter, bore: pipe.bore, length: room });
+  }
+  return runs;
+}
+
+function holeAbove({ holes, bitHole }: ResolvedInquiry): HoleSection[] {
+  const open: HoleSection = { name: bitHole.name, diameter: bitHole.diameter, bottom: bitHole.to };
+  const above = holes.filter((hole) => hole !== bitHole && hole.to <= bitHole.from + LEAST_RUN);
+  if (above.length === 0 || bitHole.from <= LEAST_RUN) return [open];
+  // Below a wider hole the string runs in its casing, whose bore passes the bit and little more.
+  return [{ name: "casing", diameter: bitHole.diameter + CASING_OVER_BIT, bottom: bitHole.from }, open];
+}

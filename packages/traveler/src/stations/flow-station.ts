@@ -1,0 +1,133 @@
+import {
+  type Circuit,
+  circuit,
+  commonPractice,
+  type Finding,
+  given,
+  minimumAirFlow,
+  readIn,
+  USUAL_CHIP_DENSITY,
+  USUAL_DISCHARGE_COEFFICIENT,
+  type Working,
+} from "@bitwright/engine";
+import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
+import { chipOf, circuitOf } from "./circuit-of.ts";
+
+/** Is the bit cooled and the hole cleaned. */
+export interface FlowStation {
+  /** Flow at the bit that was worked with [m³/s]. */
+  readonly flow: number;
+  readonly ports: ResolvedPorts;
+  /** The circuit of a liquid; absent on air, mist and foam. */
+  readonly circuit?: Circuit;
+  /** Least flow of free air that lifts the chips from the end of the hole; only where the hole is drilled on air [m³/s]. */
+  readonly leastAirFlow?: number;
+  readonly findings: readonly Finding[];
+  readonly working: readonly Working[];
+}
+
+/** What the flow station needs beside the traveler. */
+export interface FlowQuestion {
+  readonly ports: ResolvedPorts;
+  /** Open area of the slots between the wings, where it is known [m²]. */
+  readonly slotArea?: number;
+  /** Whether the bit meets clay or wet shale that balls. */
+  readonly stickyGround: boolean;
+  /** Size of the chips: the greatest depth of cut [m]. */
+  readonly chipSize: number;
+  /** Rate looked at; left out, no cuttings are counted [m/s]. */
+  readonly rate?: number;
+}
+
+/** Works the flow up with the bit at the end of its hole, where losses are greatest. */
+export function flowStation(traveler: ResolvedTraveler, question: FlowQuestion): FlowStation {
+  const gear = circuitOf(traveler);
+  const { ports, slotArea, stickyGround, chipSize, rate } = question;
+  const flow = traveler.overrides.flow ?? traveler.inquiry.pump.flow;
+  if (!gear) return { flow, ports, ...airNeed(traveler, rate) };
+  const through = circuit({
+    ...gear,
+    ports: { diameters: Array(ports.count).fill(ports.diameter), dischargeCoefficient: USUAL_DISCHARGE_COEFFICIENT },
+    chip: chipOf(chipSize),
+    stickyGround,
+    ...(rate === undefined ? {} : { rate }),
+    ...(slotArea === undefined ? {} : { slotArea }),
+  });
+  return { flow, ports, circuit: through, findings: through.findings, working: through.working };
+}
+
+/** The rate at which the cuttings reach their limit, by the middle of the slip methods; absent without a liquid [m/s]. */
+export function cleaningRate(
+  traveler: ResolvedTraveler,
+  washed: Pick<FlowQuestion, "ports" | "slotArea" | "stickyGround">,
+): number | undefined {
+  const { circuit: through } = flowStation(traveler, { ...washed, chipSize: TRIAL_CHIP });
+  const ceiling = through?.cleaning.rateCeiling.mid;
+  return ceiling !== undefined && ceiling > 0 ? ceiling : undefined;
+}
+
+/** Pressure that the pump has left for the ports once pipe and hole have taken theirs [Pa]. */
+export function pressureForBit(traveler: ResolvedTraveler): number {
+  const { pressureRating } = traveler.inquiry.pump;
+  const gear = circuitOf(traveler);
+  if (!gear) return pressureRating;
+  const trial = circuit({
+    ...gear,
+    ports: { diameters: [traveler.inquiry.pipe.bore], dischargeCoefficient: USUAL_DISCHARGE_COEFFICIENT },
+    chip: chipOf(TRIAL_CHIP),
+  });
+  const elsewhere = trial.pumpPressure - trial.ports.pressureDrop;
+  return Math.max(LEAST_SHARE_FOR_BIT * pressureRating, pressureRating - elsewhere);
+}
+
+/** Size of chip for a trial in which the chips do not matter [m]. */
+const TRIAL_CHIP = 3e-3;
+/** A pump whose pressure is used up before the bit still gives the ports something to be chosen by [-]. */
+const LEAST_SHARE_FOR_BIT = 0.05;
+
+function airNeed({ inquiry }: ResolvedTraveler, rate = 0): Omit<FlowStation, "flow" | "ports" | "circuit"> {
+  const { bitHole, pipe, compressor, fluid } = inquiry;
+  if (fluid.kind === "foam") {
+    const message =
+      "Foam is not worked out here: its volume and strength change on the way up. Go by the foam maker's sheet.";
+    return {
+      findings: [{ code: "foam-not-computed", severity: "note", where: "flow", message, source: commonPractice() }],
+      working: [],
+    };
+  }
+  const need = minimumAirFlow({
+    holeDiameter: bitHole.diameter,
+    pipeDiameter: pipe.outsideDiameter,
+    depth: bitHole.to,
+    rate,
+    rockDensity: USUAL_CHIP_DENSITY,
+  });
+  const source = readIn("Lyons, Guo & Seidel 2001, Air and Gas Drilling Manual, after Angel 1957");
+  const working: Working = {
+    name: "least air flow to lift the chips",
+    relation: "ρ v²/2 at the bottom = 3.0 ft·lbf/ft³, pressure marched down the annulus with friction and chips",
+    inputs: [
+      given("D", "hole diameter", bitHole.diameter, "m", "hole"),
+      given("d", "pipe outside diameter", pipe.outsideDiameter, "m", "pipe"),
+      given("L", "depth", bitHole.to, "m", "hole"),
+      given("R", "rate", rate, "m/s", "rate at the running point"),
+    ],
+    value: need,
+    unit: "m³/s",
+    source,
+  };
+  const short = !compressor || compressor.flow < need;
+  const finding: Finding = {
+    code: short ? "air-too-little" : "air-enough",
+    severity: short ? "stop" : "note",
+    where: "flow",
+    message: short
+      ? "The compressor does not lift the chips from the end of this hole. More air, a smaller annulus, or foam."
+      : "The compressor lifts the chips from the end of this hole.",
+    ...(compressor ? { value: compressor.flow } : {}),
+    limit: need,
+    unit: "m³/s",
+    source,
+  };
+  return { leastAirFlow: need, findings: [finding], working: [working] };
+}

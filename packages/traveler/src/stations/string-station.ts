@@ -1,0 +1,72 @@
+import {
+  type JointRow,
+  REGULAR_CONNECTIONS,
+  type RegularThread,
+  type StringStation as StringAtOneWeight,
+  stringStation as stringAtOneWeight,
+  weightByDepth,
+} from "@bitwright/engine";
+import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { BedCut } from "./cut-station.ts";
+import { stringOf } from "./string-of.ts";
+
+/** One joint of the way down, with the bed it stands in and the weight wanted there. */
+export interface JointInBed extends JointRow {
+  readonly bed: string;
+  /** Weight wanted on the bit in that bed [N]. */
+  readonly targetWeight: number;
+}
+
+/** What weight is really on the bit. */
+export interface StringStation extends Omit<StringAtOneWeight, "rows"> {
+  /** Weight that the neutral point and the depth of balance are reckoned for: the largest wanted in any bed [N]. */
+  readonly targetWeight: number;
+  /** Joint by joint over the stretch that the bit drills. */
+  readonly joints: readonly JointInBed[];
+}
+
+/** Works the string up: joint by joint with each bed's own weight, and as a whole with the largest of them. */
+export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[]): StringStation | undefined {
+  const { inquiry } = traveler;
+  const { rig, fluid, bitHole } = inquiry;
+  if (beds.length === 0) return undefined;
+  const gauge = rig.gaugeForceFactor === undefined ? undefined : gaugeOf(rig.gaugeForceFactor, rig.feedGaugeZero);
+  const common = {
+    makeUp: stringOf(inquiry),
+    fluidDensity: fluid.density,
+    topHeadWeight: rig.topHeadWeight,
+    drag: rig.drag,
+    limits: { pullDownRating: rig.pullDown, hoistRating: rig.hoist, ...(gauge ? { gauge } : {}) },
+  };
+  const targetWeight = Math.max(...beds.map(({ weight }) => weight));
+  const hardest = beds.reduce((most, bed) => (bed.drilling.bit.torque > most.drilling.bit.torque ? bed : most));
+  const thread = threadOf(inquiry.pipe.connection);
+  const { rows: _, ...whole } = stringAtOneWeight({
+    ...common,
+    depth: bitHole.to,
+    targetWeight,
+    bitDiameter: bitHole.diameter,
+    torqueRating: rig.torque,
+    drillingTorque: hardest.drilling.bit.torque,
+    rotarySpeed: hardest.rotarySpeed,
+    ...(thread ? { thread } : {}),
+  });
+  const joints = beds.flatMap(({ bed, weight }) =>
+    weightByDepth({ ...common, depth: bed.bottom, targetWeight: weight })
+      .filter(({ depth }) => depth > bed.top)
+      .map((row) => ({ ...row, bed: bed.name, targetWeight: weight })),
+  );
+  return { ...whole, targetWeight, joints };
+}
+
+function gaugeOf(gaugeForceFactor: number, zeroReading: number) {
+  return { gaugeForceFactor, zeroReading };
+}
+
+/** The regular thread a connection's name means, whether written with a hyphen or a space. */
+export function threadOf(connection: string | undefined): RegularThread | undefined {
+  const plain = (name: string) => name.toUpperCase().replace(/[\s-]+/g, " ").trim();
+  return REGULAR_CONNECTIONS.map(({ thread }) => thread).find(
+    (thread) => connection !== undefined && plain(thread) === plain(connection),
+  );
+}
