@@ -63,6 +63,8 @@ export interface FeedGauge {
   readonly gaugeForceFactor: number;
   /** The same when holding back, where the gauge works on another area [N/Pa]. */
   readonly holdBackGaugeForceFactor?: number;
+  /** Reading that only just moves the empty feed and pushes nothing; 0 where not given [Pa]. */
+  readonly zeroReading?: number;
 }
 
 /** What `feedGaugeReading` needs. */
@@ -74,17 +76,20 @@ export interface FeedGaugeReadingInput extends FeedGauge {
 /**
  * Reading of the rig's feed gauge for a feed force.
  *
- * p = |F|/k, k the factor of the side in use. Friction of the feed system is left out: check it by weighing the string.
+ * p = p₀ + |F|/k, k the factor of the side in use and p₀ the reading that just moves the empty feed. Check both by
+ * weighing the string.
  *
  * @returns gauge pressure [Pa]
- * @throws RangeError when a factor is not positive
+ * @throws RangeError when a factor is not positive or the zero reading is negative
  * @source (d) force over the gauge's area
  * @example
  * feedGaugeReading({ feedForce: 4061, gaugeForceFactor: 0.0032 }) // → 1269062
+ * feedGaugeReading({ feedForce: 4061, gaugeForceFactor: 0.0032, zeroReading: 8e5 }) // → 2069062
  */
 export function feedGaugeReading(input: FeedGaugeReadingInput): number {
-  const { gaugeForceFactor, holdBackGaugeForceFactor = gaugeForceFactor } = input;
+  const { gaugeForceFactor, holdBackGaugeForceFactor = gaugeForceFactor, zeroReading = 0 } = input;
+  requireNotNegative({ zeroReading });
   requireFinite({ feedForce: input.feedForce });
   requirePositive({ gaugeForceFactor, holdBackGaugeForceFactor });
-  return Math.abs(input.feedForce) / (input.feedForce < 0 ? holdBackGaugeForceFactor : gaugeForceFactor);
+  return zeroReading + Math.abs(input.feedForce) / (input.feedForce < 0 ? holdBackGaugeForceFactor : gaugeForceFactor);
 }
