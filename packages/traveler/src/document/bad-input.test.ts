@@ -243,7 +243,7 @@ const cases: readonly (readonly [string, unknown, string])[] = [
   [
     "an unknown rig",
     spoilt(["inquiry", "rig", "preset"], "meduim"),
-    'inquiry.rig.preset: got "meduim", which is no rig of the list; give one of small, medium, large (did you mean medium?)',
+    'inquiry.rig.preset: got "meduim", which is no rig of the list; give one of small, medium, large… (did you mean medium?)',
   ],
   [
     "a slowest speed over the fastest",

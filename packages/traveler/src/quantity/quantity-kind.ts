@@ -52,6 +52,12 @@ export const QUANTITY_KINDS = {
     examples: ["400 gal", "1500 L"],
     shown: { field: ["gal"], metric: ["L", "m³"] },
   }),
+  "cut volume": kind({
+    dimension: "volume",
+    noun: "a volume",
+    examples: ["0.4 in3", "6 cm3"],
+    shown: { field: ["in³"], metric: ["cm³"] },
+  }),
   mass: kind({
     dimension: "mass",
     noun: "a mass",

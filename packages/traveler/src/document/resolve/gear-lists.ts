@@ -1,4 +1,26 @@
-import { commonPractice, recalledFrom, type Source } from "@bitwright/engine";
+import {
+  commonPractice,
+  DRILL_PIPES,
+  JOINT_LENGTHS,
+  jointedPipeWeight,
+  RATED_RIGS,
+  type RatedRig,
+  REGULAR_CONNECTIONS,
+  RIG_CLASSES,
+  type RigClass,
+  type Source,
+  STANDARD_GRAVITY,
+} from "@bitwright/engine";
+
+/**
+ * The engine's lists of gear as a traveler picks from them: each with an id to write down, a class of rig with the low
+ * side of its range, because nothing may be promised that the rig cannot do.
+ */
+
+/** Short name of an entry, fit to be typed: `3 1/2 in, 13.30 lb/ft` is `3-1/2-13.30`. */
+function idOf(name: string): string {
+  return name.replace(" in, ", "-").replace(" lb/ft", "").replace(/,.*$/, "").replace(/ /g, "-");
+}
 
 /** A pipe of the list. */
 export interface ListedPipe {
@@ -8,103 +30,112 @@ export interface ListedPipe {
   readonly outsideDiameter: number;
   /** Bore [m]. */
   readonly bore: number;
-  /** Mass of a length with joints [kg/m]. */
+  /** Mass of a length with its joints [kg/m]. */
   readonly linearMass: number;
-  /** Length of a joint [m]. */
-  readonly jointLength: number;
-  readonly connection?: string;
   readonly source: Source;
 }
 
-/** A rig of the list. */
+/** Pipe that a traveler may name as its preset. */
+export const LISTED_PIPE: readonly ListedPipe[] = DRILL_PIPES.map((pipe) => ({
+  id: idOf(pipe.name),
+  name: pipe.name,
+  outsideDiameter: pipe.outerDiameter,
+  bore: pipe.bore,
+  linearMass: (pipe.jointedWeight ?? jointedPipeWeight(pipe).mid) / STANDARD_GRAVITY,
+  source: pipe.source,
+}));
+
+/** The joint taken where nobody gave its length. */
+export const USUAL_JOINT = JOINT_LENGTHS.find(({ name }) => name === "20 ft") ?? {
+  name: "20 ft",
+  length: 6.096,
+  source: commonPractice(),
+};
+
+/** A figure of a listed rig or pump and where it comes from. */
+export interface ListedFigure {
+  /** The figure [coherent SI unit of the field]. */
+  readonly si: number;
+  readonly source: Source;
+}
+
+/** A rig or a class of rigs of the list; figures it does not have are those of the class usual for the hole. */
 export interface ListedRig {
   readonly id: string;
   readonly name: string;
-  /** Largest push [N]. */
-  readonly pullDown: number;
-  /** Largest pull [N]. */
-  readonly hoist: number;
-  /** Weight of the top head [N]. */
-  readonly topHeadWeight: number;
-  /** Largest torque [N m]. */
-  readonly torque: number;
-  /** Slowest speed [rad/s]. */
-  readonly rotarySpeedMin: number;
-  /** Fastest speed [rad/s]. */
-  readonly rotarySpeedMax: number;
-  readonly source: Source;
+  readonly figures: Readonly<Partial<Record<RigFigure, ListedFigure>>>;
 }
 
-/** A pump of the list. */
+/** The figures a rig is known by. */
+export type RigFigure = "pullDown" | "hoist" | "topHeadWeight" | "torque" | "rotarySpeedMin" | "rotarySpeedMax";
+
+/** Share of the hoist's pull that the feed usually pushes [-]: that of the rated rig of the list, 15 of 30 klbf. */
+const PULL_DOWN_SHARE = 0.5;
+/** Weight of a top head taken where nobody gave it [N]: 1,000 lbf; (c) no source. */
+const USUAL_TOP_HEAD = 4448.2216152605;
+
+const [ratedRig] = RATED_RIGS;
+
+function classFigures({ hoist, torque, source }: RigClass): Readonly<Record<RigFigure, ListedFigure>> {
+  const custom = commonPractice();
+  return {
+    pullDown: { si: PULL_DOWN_SHARE * hoist.low, source: ratedRig?.source ?? custom },
+    hoist: { si: hoist.low, source },
+    topHeadWeight: { si: USUAL_TOP_HEAD, source: custom },
+    torque: { si: torque.low, source },
+    rotarySpeedMin: { si: 0, source: ratedRig?.source ?? custom },
+    rotarySpeedMax: { si: ratedRig?.rotarySpeed ?? 0, source: ratedRig?.source ?? custom },
+  };
+}
+
+function ratedFigures({ pullDownRating, hoistRating, rotarySpeed, source }: RatedRig): ListedRig["figures"] {
+  return {
+    pullDown: { si: pullDownRating, source },
+    hoist: { si: hoistRating, source },
+    rotarySpeedMin: { si: 0, source },
+    rotarySpeedMax: { si: rotarySpeed, source },
+  };
+}
+
+/** The classes of rigs, each with every figure. */
+export const RIG_CLASS_FIGURES = RIG_CLASSES.map((rig) => ({
+  id: idOf(rig.name),
+  name: `${rig.name} rig`,
+  figures: classFigures(rig),
+}));
+
+/** Rigs that a traveler may name as its preset. */
+export const LISTED_RIGS: readonly ListedRig[] = [
+  ...RIG_CLASS_FIGURES,
+  ...RATED_RIGS.map((rig) => ({ id: idOf(rig.name), name: rig.name, figures: ratedFigures(rig) })),
+];
+
+/** The mud pump usual on a class of rigs. */
 export interface ListedPump {
   readonly id: string;
   readonly name: string;
-  /** Flow at the bit [m³/s]. */
-  readonly flow: number;
-  /** Pressure it holds all day [Pa]. */
-  readonly pressureRating: number;
-  readonly source: Source;
+  readonly flow: ListedFigure;
+  readonly pressureRating: ListedFigure;
 }
 
-const inch = 0.0254;
-const lbPerFt = 0.45359237 / 0.3048;
-const klbf = 4448.2216152605;
-const ftLbf = 1.3558179483314;
-const rpm = Math.PI / 30;
-const gpm = 6.30901964e-5;
-const psi = 6894.757293168;
-const API = recalledFrom("API Spec 5DP and RP 7G");
+/** Where a class of rigs names no pump pressure, the low side of the largest class that does [Pa]. */
+function pumpPressure({ pumpPressure: own, source }: RigClass): ListedFigure {
+  if (own) return { si: own.low, source };
+  const below = RIG_CLASSES.flatMap((rig) => (rig.pumpPressure ? [rig.pumpPressure.low] : []));
+  return { si: Math.max(...below), source: commonPractice("taken as for the class below, no source") };
+}
 
-const pipe = (id: string, name: string, od: number, bore: number, plainEnd: number): ListedPipe => ({
-  id,
-  name,
-  outsideDiameter: od * inch,
-  bore: bore * inch,
-  linearMass: plainEnd * 1.08 * lbPerFt,
-  jointLength: 6.096,
-  source: API,
-});
+/** Pumps that a traveler may name as its preset: those of the classes of rigs. */
+export const LISTED_PUMPS: readonly ListedPump[] = RIG_CLASSES.map((rig) => ({
+  id: idOf(rig.name),
+  name: `pump of a ${rig.name} rig, ${rig.pump}`,
+  flow: { si: rig.flow.low, source: rig.source },
+  pressureRating: pumpPressure(rig),
+}));
 
-export const pipeList: readonly ListedPipe[] = [
-  pipe("2-3/8-6.65", "2 3/8 in 6.65 lb/ft", 2.375, 1.815, 6.26),
-  pipe("2-7/8-10.40", "2 7/8 in 10.40 lb/ft", 2.875, 2.151, 9.72),
-  pipe("3-1/2-13.30", "3 1/2 in 13.30 lb/ft", 3.5, 2.764, 12.31),
-  pipe("4-1/2-16.60", "4 1/2 in 16.60 lb/ft", 4.5, 3.826, 14.98),
-];
+const threadKey = (text: string) => text.toUpperCase().replace(/[^A-Z0-9/]/g, "");
 
-const rig = (id: string, name: string, pull: number, torque: number): ListedRig => ({
-  id,
-  name,
-  pullDown: (pull / 2) * klbf,
-  hoist: pull * klbf,
-  topHeadWeight: 1 * klbf,
-  torque: torque * ftLbf,
-  rotarySpeedMin: 0,
-  rotarySpeedMax: 180 * rpm,
-  source: commonPractice("class of rig, no source"),
-});
-
-export const rigList: readonly ListedRig[] = [
-  rig("small", "small loop rig", 14, 2500),
-  rig("medium", "medium water-well rig", 30, 5500),
-  rig("large", "large water-well rig", 70, 12000),
-];
-
-export const pumpList: readonly ListedPump[] = [
-  {
-    id: "small",
-    name: "pump of a small rig",
-    flow: 120 * gpm,
-    pressureRating: 200 * psi,
-    source: commonPractice("class of rig, no source"),
-  },
-  {
-    id: "medium",
-    name: "pump of a medium rig",
-    flow: 200 * gpm,
-    pressureRating: 300 * psi,
-    source: commonPractice("class of rig, no source"),
-  },
-];
-
-export const connectionIds: readonly string[] = ["2-3/8 REG", "2-7/8 REG", "3-1/2 REG", "4-1/2 REG", "6-5/8 REG"];
+/** The thread of the list that a person's text names (`2-3/8 reg`), else the text as it is. */
+export function connectionName(text: string): string {
+  return REGULAR_CONNECTIONS.find(({ thread }) => threadKey(thread) === threadKey(text))?.thread ?? text;
+}

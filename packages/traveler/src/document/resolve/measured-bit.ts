@@ -167,7 +167,7 @@ function withTableUnit(cell: Cell, kind: QuantityKind, { units }: GivenMeasured)
   if (typeof cell === "string" && !BARE_NUMBER.test(cell.trim())) return cell;
   const unit = kind === "angle" ? (units?.angle ?? "deg") : (units?.length ?? "mm");
   // A table's point and comma are decimal marks, so the number goes through as one.
-  return { value: typeof cell === "string" ? cell.trim().replace(/^(\d+),(\d{3})$/, "$1.$2") : cell, unit };
+  return { value: typeof cell === "string" ? cell.trim().replace(/^([-+−]?\d+),(\d{3})$/, "$1.$2") : cell, unit };
 }
 
 function assumeTableUnits(given: GivenMeasured, rows: readonly TableRow[], notes: ReadingNotes): void {

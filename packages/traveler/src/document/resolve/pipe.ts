@@ -1,27 +1,22 @@
-import { commonPractice, derivedFrom } from "@bitwright/engine";
+import { commonPractice, derivedFrom, JOINTED_OVER_PLAIN, plainEndWeight, STANDARD_GRAVITY } from "@bitwright/engine";
 import { formatQuantity, type Quantity } from "../../quantity/index.ts";
 import { oneOf } from "../nearest-names.ts";
 import type { ResolvedCollar, ResolvedHole, ResolvedPipe } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
-import { type ListedPipe, pipeList } from "./gear-lists.ts";
+import { connectionName, LISTED_PIPE, type ListedPipe, USUAL_JOINT } from "./gear-lists.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 
 type GivenPipe = NonNullable<ReadTraveler["inquiry"]["pipe"]>;
 type GivenCollar = NonNullable<ReadTraveler["inquiry"]["collars"]>[number];
 
-/** Density of steel [kg/m³], for the weight of a tube from its measures; (b) handbooks of materials, recalled. */
-const STEEL_DENSITY = 7850;
-/** What tool joints add to the weight of the plain tube [-]; (c) 5 to 12 %. */
-const JOINT_SHARE = 0.08;
 /** Largest share of the hole that a pipe's diameter usually takes [-]; (c) keeps a way up for the cuttings. */
 const USUAL_PIPE_SHARE = 0.6;
-const USUAL_JOINT = 6.096;
 /** Two diameters this near are one size of pipe [m]. */
 const SAME_SIZE = 0.5e-3;
 
 /** Mass of a length of plain steel tube [kg/m]. */
 function tubeMass(outsideDiameter: number, bore: number): number {
-  return (Math.PI / 4) * (outsideDiameter ** 2 - bore ** 2) * STEEL_DENSITY;
+  return plainEndWeight({ outerDiameter: outsideDiameter, bore }) / STANDARD_GRAVITY;
 }
 
 interface PipeQuestion {
@@ -35,9 +30,9 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
   const given: GivenPipe = traveler.inquiry.pipe ?? {};
   const own = traveler.lists?.pipe ?? [];
   const ownPreset = own.find(({ id }) => id === given.preset);
-  const listed = pipeList.find(({ id }) => id === given.preset);
+  const listed = LISTED_PIPE.find(({ id }) => id === given.preset);
   if (given.preset !== undefined && !ownPreset && !listed) {
-    const ids = [...own.map(({ id }) => id), ...pipeList.map(({ id }) => id)];
+    const ids = [...own.map(({ id }) => id), ...LISTED_PIPE.map(({ id }) => id)];
     const wrong = `got "${given.preset}", which is no pipe of the list`;
     notes.refuse({ field: "inquiry.pipe.preset", got: `"${given.preset}"`, wrong, expected: oneOf(given.preset, ids) });
     return undefined;
@@ -48,12 +43,7 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
   const why = entered.outsideDiameter
     ? `that of the listed pipe of this size, ${base?.name}`
     : `the usual pipe in a hole of this size, ${base?.name}`;
-  const take = (
-    name: string,
-    kind: "diameter" | "depth" | "linear mass",
-    quantity: Quantity | undefined,
-    si: number,
-  ) => {
+  const take = (name: string, kind: "diameter" | "linear mass", quantity: Quantity | undefined, si: number) => {
     if (quantity) return quantity.si;
     if (!assumed) return si;
     return notes.assumeNumber({
@@ -68,7 +58,7 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
     const field = entered.outsideDiameter ? "inquiry.pipe.bore" : "inquiry.pipe.outsideDiameter";
     const expected = `give the pipe's outside diameter and bore, or as preset ${oneOf(
       "",
-      pipeList.map(({ id }) => id),
+      LISTED_PIPE.map(({ id }) => id),
     )}`;
     notes.refuse({ field, got: "nothing", wrong: "nothing is given, and no listed pipe suits", expected });
     return undefined;
@@ -84,30 +74,37 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
       ? notes.assumeNumber({
           field: "inquiry.pipe.weight",
           kind: "linear mass",
-          si: tubeMass(outsideDiameter, bore) * (1 + JOINT_SHARE),
-          why: "steel of this outside diameter and bore with 8 % more for the joints; weigh a joint to have the true one",
+          si: tubeMass(outsideDiameter, bore) * JOINTED_OVER_PLAIN.mid,
+          why: "steel of this outside diameter and bore and what joints usually add, 5 to 12 %; weigh a joint to have the true one",
           source: derivedFrom("outside diameter and bore, density of steel; joints by common practice 5 to 12 %"),
         })
       : take("weight", "linear mass", entered.weight, base?.linearMass ?? 0);
-  const connection = entered.connection ?? base?.connection;
   return {
     ...(given.preset === undefined ? {} : { preset: given.preset }),
     name: entered.name ?? listed?.name ?? `${formatQuantity("diameter", outsideDiameter, "field")} pipe`,
     outsideDiameter,
     bore,
     linearMass,
-    jointLength: take("jointLength", "depth", entered.jointLength, base?.jointLength ?? USUAL_JOINT),
-    ...(connection === undefined ? {} : { connection }),
+    jointLength:
+      entered.jointLength?.si ??
+      notes.assumeNumber({
+        field: "inquiry.pipe.jointLength",
+        kind: "depth",
+        si: USUAL_JOINT.length,
+        why: "a usual joint of water-well pipe; measure one to have the true one",
+        source: USUAL_JOINT.source,
+      }),
+    ...(entered.connection === undefined ? {} : { connection: connectionName(entered.connection) }),
   };
 }
 
 /** The listed pipe of the size entered, else the largest that leaves a way up in the hole. */
 function usualPipe({ outsideDiameter }: GivenPipe, bitHole: ResolvedHole | undefined): ListedPipe | undefined {
   if (outsideDiameter) {
-    return pipeList.find((pipe) => Math.abs(pipe.outsideDiameter - outsideDiameter.si) <= SAME_SIZE);
+    return LISTED_PIPE.find((pipe) => Math.abs(pipe.outsideDiameter - outsideDiameter.si) <= SAME_SIZE);
   }
   const hole = bitHole?.diameter ?? 0;
-  const bySize = [...pipeList].sort((a, b) => a.outsideDiameter - b.outsideDiameter);
+  const bySize = [...LISTED_PIPE].sort((a, b) => a.outsideDiameter - b.outsideDiameter);
   return bySize.filter((pipe) => pipe.outsideDiameter <= USUAL_PIPE_SHARE * hole).at(-1) ?? bySize[0];
 }
 

@@ -1,9 +1,17 @@
 import { commonPractice } from "@bitwright/engine";
 import type { Quantity, QuantityKind } from "../../quantity/index.ts";
 import { oneOf } from "../nearest-names.ts";
+import { present } from "../present.ts";
 import type { ResolvedPump, ResolvedRig } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
-import { type ListedPump, type ListedRig, pumpList, rigList } from "./gear-lists.ts";
+import {
+  LISTED_PUMPS,
+  LISTED_RIGS,
+  type ListedFigure,
+  type ListedPump,
+  RIG_CLASS_FIGURES,
+  type RigFigure,
+} from "./gear-lists.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 
 type GivenRig = NonNullable<ReadTraveler["inquiry"]["rig"]>;
@@ -16,10 +24,18 @@ const LARGE_RIG_HOLE = 8 * 0.0254;
 /** Hose, swivel and kelly of a water-well rig as drill pipe of the same loss [m]: 75 ft; (c) 50 to 100 ft. */
 const USUAL_SURFACE_GEAR = 22.86;
 
-/** Which class of the lists a job usually has. */
-function classFor(holeDiameter: number): "small" | "medium" | "large" {
-  if (holeDiameter <= SMALL_RIG_HOLE) return "small";
-  return holeDiameter < LARGE_RIG_HOLE ? "medium" : "large";
+type Classed = { readonly id: string };
+
+function classNamed<Entry extends Classed>(classes: readonly Entry[], id: string | undefined): Entry | undefined {
+  return classes.find((entry) => entry.id === id);
+}
+
+/** The class that a job with such a hole usually has. */
+function classOf<Entry extends Classed>(classes: readonly Entry[], holeDiameter: number): Entry {
+  const id = holeDiameter <= SMALL_RIG_HOLE ? "small" : holeDiameter < LARGE_RIG_HOLE ? "medium" : "large";
+  const found = classNamed(classes, id);
+  if (!found) throw new RangeError(`the lists of gear have no class ${id}`);
+  return found;
 }
 
 /** Picks a preset among the shop's own and the program's; refuses a name that is in neither. */
@@ -50,20 +66,18 @@ export function resolveRig({ traveler, holeDiameter }: GearQuestion, notes: Read
   const given: GivenRig = traveler.inquiry.rig ?? {};
   const own = traveler.lists?.rigs ?? [];
   const field = "inquiry.rig.preset";
-  const picked = presetOf({ preset: given.preset, own, listed: rigList, field, what: "rig" }, notes);
+  const picked = presetOf({ preset: given.preset, own, listed: LISTED_RIGS, field, what: "rig" }, notes);
   if (!picked) return undefined;
   const entered: GivenRig = { ...picked.own, ...given };
-  const base = picked.listed ?? rigOfClass(classFor(holeDiameter));
-  const take = (
-    name: keyof ListedRig & keyof GivenRig & string,
-    kind: QuantityKind,
-    quantity: Quantity | undefined,
-  ) => {
-    const si = Number(base[name]);
+  const usual = classNamed(RIG_CLASS_FIGURES, picked.listed?.id) ?? classOf(RIG_CLASS_FIGURES, holeDiameter);
+  const rated = picked.listed && picked.listed.id !== usual.id ? picked.listed.figures : {};
+  const take = (name: RigFigure, kind: QuantityKind, quantity: Quantity | undefined) => {
     if (quantity) return quantity.si;
-    if (picked.listed) return si;
-    const why = `that of a ${base.name}, usual for a hole of this size; the rig's own plate tells the true one`;
-    return notes.assumeNumber({ field: `inquiry.rig.${name}`, kind, si, why, source: base.source });
+    const known = rated[name];
+    if (known) return known.si;
+    const { si, source } = usual.figures[name];
+    const why = `the low side of a ${usual.name}; the rig's own plate tells the true one`;
+    return notes.assumeNumber({ field: `inquiry.rig.${name}`, kind, si, why, source });
   };
   const speeds = entered.rotarySpeeds?.map(({ si }) => si).sort((a, b) => a - b);
   const slowest = speeds?.[0] ?? take("rotarySpeedMin", "rotary speed", entered.rotarySpeedMin);
@@ -79,15 +93,10 @@ export function resolveRig({ traveler, holeDiameter }: GearQuestion, notes: Read
     });
     return undefined;
   }
-  const optional = {
-    ...(entered.power ? { power: entered.power.si } : {}),
-    ...(entered.gaugeForceFactor ? { gaugeForceFactor: entered.gaugeForceFactor.si } : {}),
-    ...(speeds ? { rotarySpeeds: speeds } : {}),
-    ...(given.preset === undefined ? {} : { preset: given.preset }),
-  };
   return {
-    ...optional,
-    name: entered.name ?? base.name,
+    ...present({ preset: given.preset, power: entered.power?.si, rotarySpeeds: speeds }),
+    ...present({ gaugeForceFactor: entered.gaugeForceFactor?.si }),
+    name: entered.name ?? picked.listed?.name ?? usual.name,
     pullDown: take("pullDown", "force", entered.pullDown),
     hoist: take("hoist", "force", entered.hoist),
     topHeadWeight: take("topHeadWeight", "force", entered.topHeadWeight),
@@ -107,12 +116,6 @@ export function resolveRig({ traveler, holeDiameter }: GearQuestion, notes: Read
   };
 }
 
-function rigOfClass(name: string): ListedRig {
-  const found = rigList.find(({ id }) => id === name);
-  if (!found) throw new RangeError(`the list of rigs has no class ${name}`);
-  return found;
-}
-
 /** The zero of the feed gauge matters only where its factor is known. */
 function assumedGaugeZero({ gaugeForceFactor }: GivenRig, notes: ReadingNotes): number {
   if (!gaugeForceFactor) return 0;
@@ -130,22 +133,21 @@ export function resolvePump({ traveler, holeDiameter }: GearQuestion, notes: Rea
   const given: GivenPump = traveler.inquiry.pump ?? {};
   const own = traveler.lists?.pumps ?? [];
   const field = "inquiry.pump.preset";
-  const picked = presetOf({ preset: given.preset, own, listed: pumpList, field, what: "pump" }, notes);
+  const picked = presetOf({ preset: given.preset, own, listed: LISTED_PUMPS, field, what: "pump" }, notes);
   if (!picked) return undefined;
   const entered: GivenPump = { ...picked.own, ...given };
-  const base = picked.listed ?? pumpOfClass(classFor(holeDiameter));
+  const base: ListedPump = picked.listed ?? classOf(LISTED_PUMPS, holeDiameter);
   const take = (name: "flow" | "pressureRating", kind: QuantityKind, quantity: Quantity | undefined) => {
     if (quantity) return quantity.si;
-    if (picked.listed) return base[name];
-    const why = `that of a ${base.name}, usual for a hole of this size; time the filling of a tank to have the true one`;
-    return notes.assumeNumber({ field: `inquiry.pump.${name}`, kind, si: base[name], why, source: base.source });
+    const { si, source }: ListedFigure = base[name];
+    const why = `the low side of a ${base.name}; time the filling of a tank to have the true flow`;
+    return notes.assumeNumber({ field: `inquiry.pump.${name}`, kind, si, why, source });
   };
   return {
-    ...(given.preset === undefined ? {} : { preset: given.preset }),
+    ...present({ preset: given.preset, lumpSize: entered.lumpSize?.si }),
     name: entered.name ?? base.name,
     flow: take("flow", "flow", entered.flow),
     pressureRating: take("pressureRating", "pressure", entered.pressureRating),
-    ...(entered.lumpSize ? { lumpSize: entered.lumpSize.si } : {}),
     surfaceGear:
       entered.surfaceGear?.si ??
       notes.assumeNumber({
@@ -156,10 +158,4 @@ export function resolvePump({ traveler, holeDiameter }: GearQuestion, notes: Rea
         source: commonPractice(),
       }),
   };
-}
-
-function pumpOfClass(name: string): ListedPump {
-  const found = pumpList.find(({ id }) => id === name) ?? pumpList.at(-1);
-  if (!found) throw new RangeError(`the list of pumps has no class ${name}`);
-  return found;
 }

@@ -22,7 +22,8 @@ export const listsSchema = section(
           ...rockProperties,
         }),
       )
-      .optional(),
+      .optional()
+      .meta({ description: "Rocks of the shop's own." }),
     cutters: z
       .array(
         section("A cutter of the shop's own.", {
@@ -35,16 +36,20 @@ export const listsSchema = section(
           }).optional(),
         }),
       )
-      .optional(),
+      .optional()
+      .meta({ description: "Cutters of the shop's own." }),
     pipe: z
       .array(section("A pipe of the shop's own.", { id: id("the pipe", "our-2-7/8"), ...named, ...pipeMeasures }))
-      .optional(),
+      .optional()
+      .meta({ description: "Pipe of the shop's own." }),
     rigs: z
       .array(section("A rig of the customer's.", { id: id("the rig", "rig-2"), ...named, ...rigMeasures }))
-      .optional(),
+      .optional()
+      .meta({ description: "Rigs of the customers." }),
     pumps: z
       .array(section("A pump of the customer's.", { id: id("the pump", "pump-2"), ...named, ...pumpMeasures }))
-      .optional(),
+      .optional()
+      .meta({ description: "Pumps of the customers." }),
     connections: z
       .array(
         section("A connection that is not on the program's list.", {
@@ -52,6 +57,7 @@ export const listsSchema = section(
           ...named,
         }),
       )
-      .optional(),
+      .optional()
+      .meta({ description: "Connections that are not on the program's list." }),
   },
 );
