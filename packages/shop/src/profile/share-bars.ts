@@ -1,5 +1,5 @@
 import { CUT_RAMP, INK, SOFT_INK, TYPE, textAt } from "../sheet/index.ts";
-import { element, linePath, type Svg } from "../svg/index.ts";
+import { element, linePath, type PagePoint, pair, type Svg } from "../svg/index.ts";
 
 /** What the strip of bars is drawn from. */
 export interface ShareBarsInput {
@@ -26,9 +26,19 @@ export function shareBars(input: ShareBarsInput): Svg {
   const { of, shares, steps, numbers, left, right, foot, height, rampTop } = input;
   const pitch = Math.min(9, (right - left) / Math.max(1, shares.length));
   const largest = Math.max(...shares, 1e-12);
-  const size = Math.min(TYPE.caption, pitch / 1.9);
+  // Figures that would touch their neighbours are set upright; only past sixty cutters do they also shrink.
+  const upright = pitch < 5.4;
+  const size = Math.min(TYPE.caption, pitch / 1.05);
+  const figure = (at: PagePoint, text: string, end: string, fill: string): Svg =>
+    upright
+      ? textAt([at[0] + size * 0.36, at[1]], text, size, {
+          "text-anchor": end,
+          fill,
+          transform: `rotate(-90 ${pair([at[0] + size * 0.36, at[1]])})`,
+        })
+      : textAt(at, text, size, { "text-anchor": "middle", fill });
   const bars = shares.map((share, k) => {
-    const tall = (height * share) / largest;
+    const tall = ((upright ? height - 4 : height) * share) / largest;
     const x = left + k * pitch;
     const middle = x + pitch / 2;
     return element(
@@ -43,8 +53,8 @@ export function shareBars(input: ShareBarsInput): Svg {
         stroke: INK,
         "stroke-width": 0.15,
       }),
-      textAt([middle, foot + TYPE.caption + 0.4], numbers[k], size, { "text-anchor": "middle" }),
-      textAt([middle, foot - tall - 0.8], percent(share), size, { "text-anchor": "middle", fill: SOFT_INK }),
+      figure([middle, foot + (upright ? 0.8 : TYPE.caption + 0.4)], numbers[k], "end", INK),
+      figure([middle, foot - tall - 0.8], percent(share), "start", SOFT_INK),
     );
   });
   const captionY = foot - height - TYPE.caption - 2.4;
