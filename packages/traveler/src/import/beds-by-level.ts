@@ -57,11 +57,13 @@ export function bedsByLevel(input: BedsByLevelInput): { beds: LevelBed[]; lines:
   const forced = [...new Set(borders.map(binOf))].sort((a, b) => a - b);
   const found = changePoints({ levels: bins.medians, leastBins, mostPieces: mostBeds, forced });
 
-  // The user's own depth where the rock changes there, else rounded to a whole foot or a tenth of a metre.
+  // A bed begins at its first reading, to a whole foot or a tenth of a metre; where the user names a rock, at that depth.
   const grain = unit.factor < 1 ? unit.factor : unit.factor / 10;
+  const firstReadingFrom = (depth: number) =>
+    depths.reduce((least, reading) => (reading >= depth && reading < least ? reading : least), last);
   const cuts = found.starts
     .filter((bin) => bin > 0 && !forced.includes(bin))
-    .map((bin) => Math.round((bins.top + bin * bins.height) / grain) * grain)
+    .map((bin) => Math.round(firstReadingFrom(bins.top + bin * bins.height) / grain) * grain)
     .filter((cut) => cut > first && cut < last && !borders.includes(cut));
   const tops = [first, ...[...cuts, ...borders].sort((a, b) => a - b)];
   const beds = tops.map((top, at): LevelBed => {

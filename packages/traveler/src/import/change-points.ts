@@ -1,8 +1,15 @@
 import { requirePositive } from "@bitwright/engine";
 
-/** Where a run of readings by depth changes its level. */
+/**
+ * Spread below which a run counts as even, levels being natural logarithms [-].
+ *
+ * @source (c) common practice, no source: no field recorder repeats a reading better than two in a hundred
+ */
+const LEAST_SPREAD = 0.02;
+
+/** A run of readings by depth whose level may change. */
 export interface ChangePointInput {
-  /** Readings by even depth bins, NaN where a bin holds none [-]. */
+  /** Natural logarithms of the readings by even depth bins, NaN where a bin holds none [-]. */
   readonly levels: Float64Array;
   /** Fewest bins that a piece may hold [-]. */
   readonly leastBins: number;
@@ -27,8 +34,8 @@ export interface ChangePoints {
  *
  * Penalty for one more piece: 2 m s² ln(n/m), m bins to the least piece, n bins, s the spread of a bin. It is the
  * criterion of Schwarz for a level and a place, with neighbouring bins of one least piece counted as one reading, because
- * readings along a hole resemble their neighbours. s comes from the median difference of bins m apart. The same input
- * gives the same pieces.
+ * readings along a hole resemble their neighbours. s comes from the median difference of bins m apart, 0.02 at
+ * least. The same input gives the same pieces.
  *
  * @throws RangeError when the least piece or the most pieces is not positive
  * @source (b) Jackson et al. 2005, IEEE Signal Process. Lett. 12:105-108, optimal partition; Schwarz 1978, Ann. Stat.
@@ -38,7 +45,7 @@ export function changePoints(input: ChangePointInput): ChangePoints {
   const { levels, leastBins, mostPieces, forced } = input;
   requirePositive({ leastBins, mostPieces });
   const bins = levels.length;
-  const spread = spreadAtDistance(levels, leastBins);
+  const spread = Math.max(LEAST_SPREAD, spreadAtDistance(levels, leastBins));
   const penalty = 2 * leastBins * spread ** 2 * Math.log(Math.max(bins / leastBins, 2));
   const borders = [0, ...forced.filter((bin) => bin > 0 && bin < bins), bins];
   const stretches = borders.slice(1).map((end, at) => {
@@ -99,9 +106,9 @@ function costOfPieces(levels: Float64Array): (from: number, to: number) => numbe
   const sums = new Float64Array(levels.length + 1);
   const squares = new Float64Array(levels.length + 1);
   levels.forEach((level, at) => {
-    const counts_ = Number.isNaN(level) ? 0 : 1;
+    const held = Number.isNaN(level) ? 0 : 1;
     const value = Number.isNaN(level) ? 0 : level;
-    counts[at + 1] = (counts[at] ?? 0) + counts_;
+    counts[at + 1] = (counts[at] ?? 0) + held;
     sums[at + 1] = (sums[at] ?? 0) + value;
     squares[at + 1] = (squares[at] ?? 0) + value ** 2;
   });

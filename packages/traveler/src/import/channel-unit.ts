@@ -1,3 +1,4 @@
+import { STANDARD_GRAVITY } from "@bitwright/engine";
 import { type Dimension, unitKey, unitOf } from "../quantity/index.ts";
 
 /** A unit as a log or a table head writes it, understood. */
@@ -122,4 +123,13 @@ export function channelUnit(
   const [dimension, name] = spelled;
   const factor = LOG_ONLY[name] ?? unitOf(dimension, name)?.factor;
   return factor === undefined ? undefined : { dimension, name, factor, zero: 0 };
+}
+
+/**
+ * Size of one of the unit as a channel reads it: a mass on a weight channel is the force of its weight.
+ *
+ * @returns size [coherent SI unit of the dimension, N for a mass]
+ */
+export function siSize(unit: ChannelUnit): number {
+  return unit.dimension === "mass" ? unit.factor * STANDARD_GRAVITY : unit.factor;
 }

@@ -9,7 +9,7 @@ export interface DepthBins {
 }
 
 /** Most bins that a hole is parted into [-]; the work of finding beds grows with its square. */
-export const MOST_BINS = 2000;
+const MOST_BINS = 2000;
 
 /** Medians by even depth bins, at most `MOST_BINS`, and no finer than one bin to a reading. */
 export function depthBins(depths: readonly number[], readings: readonly number[]): DepthBins {

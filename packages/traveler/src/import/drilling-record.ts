@@ -1,6 +1,7 @@
-import { bitFrictionNumber, STANDARD_GRAVITY } from "@bitwright/engine";
+import { bitFrictionNumber } from "@bitwright/engine";
 import { type ChannelTable, channelTable } from "./channel-table.ts";
-import type { ChannelUnit } from "./channel-unit.ts";
+import { type ChannelUnit, siSize } from "./channel-unit.ts";
+import { columnFaults, pairFaults } from "./column-faults.ts";
 import type { DelimitedTable } from "./delimited.ts";
 import {
   CHANNEL_KINDS,
@@ -9,9 +10,9 @@ import {
   type ChosenChannel,
   chosenChannel,
 } from "./drilling-channels.ts";
-import { columnFaults, pairFaults, rowFaults } from "./drilling-faults.ts";
 import type { LasFile } from "./las-file.ts";
 import { counted, faultOnLines, type ImportFault, type ImportRefusal, type ImportReport, refusal } from "./report.ts";
+import { rowFaults } from "./row-faults.ts";
 
 export interface DrillingRecordOptions {
   /** Heads or names of the columns to take, where the names alone do not tell. */
@@ -71,7 +72,7 @@ export interface DrillingRecord {
  * @source (a) Pessier & Fear 1992, SPE 24584, the number; (c) the limit is common practice, no source: a PDC bit reads
  * under 1.5, and above 2 the string's own friction or another unit is in it
  */
-export const FRICTION_NUMBER_LIMIT = 2;
+const FRICTION_NUMBER_LIMIT = 2;
 
 /**
  * A drilling record from a table or a LAS file: channels by their names, in SI, each fault named with its rows. The
@@ -153,10 +154,9 @@ function chosenChannels(
   return chosen;
 }
 
-/** Readings in SI. A mass on a weight channel is the force of its weight. */
 function inSi(values: Float64Array, unit: ChannelUnit): Float64Array {
-  const factor = unit.dimension === "mass" ? unit.factor * STANDARD_GRAVITY : unit.factor;
-  return values.map((value) => (value + unit.zero) * factor);
+  const size = siSize(unit);
+  return values.map((value) => (value + unit.zero) * size);
 }
 
 function channelText(words: string, channel: ChosenChannel | undefined): string {

@@ -42,7 +42,7 @@ export function depthText(depth: number, unit: ChannelUnit): string {
 }
 
 /** A number with so many decimals at most, no zeros left hanging. */
-export function plainNumber(value: number, decimals: number): string {
+function plainNumber(value: number, decimals: number): string {
   const fixed = value.toFixed(decimals);
   return fixed.includes(".") ? fixed.replace(/\.?0+$/, "").replace(/^-0$/, "0") : fixed;
 }

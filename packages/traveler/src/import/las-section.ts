@@ -6,7 +6,7 @@ export interface NumberedLine {
 }
 
 /** What a section of a LAS file holds. `set` is told by name only in LAS 3; before it there is one set of curves. */
-export type LasSectionKind = "version" | "well" | "definition" | "data" | "parameter" | "other";
+type LasSectionKind = "version" | "well" | "definition" | "data" | "parameter" | "other";
 
 export interface LasSection {
   readonly kind: LasSectionKind;

@@ -19,7 +19,7 @@ export interface LithologyBedsOptions extends LithologyTableOptions {
 }
 
 /** Words of a bed that nobody described. */
-export const NOT_DESCRIBED = "not described";
+const NOT_DESCRIBED = "not described";
 
 /** How many bores a refusal names [-]. */
 const BORES_NAMED = 5;

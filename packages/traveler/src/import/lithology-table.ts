@@ -11,7 +11,7 @@ export interface LithologyTableOptions {
   readonly columns?: Partial<Record<LithologyColumn, string>>;
 }
 
-export type LithologyColumn = "from" | "to" | "description" | "bore";
+type LithologyColumn = "from" | "to" | "description" | "bore";
 
 /** One interval as the table has it. */
 export interface LithologyRow {
@@ -174,6 +174,6 @@ export function intervalOrder(rows: readonly LithologyRow[]): IntervalOrder {
 export const DEPTH_ROOM = 1e-4;
 
 /** Rows from the top down; of two that begin together the shorter first. */
-export function byDepth(rows: readonly LithologyRow[]): LithologyRow[] {
+function byDepth(rows: readonly LithologyRow[]): LithologyRow[] {
   return [...rows].sort((a, b) => a.from - b.from || a.to - b.to || a.line - b.line);
 }
