@@ -2,7 +2,7 @@ import { type Problem, problem, shown } from "./problem.ts";
 import { TRAVELER_FORMAT, TRAVELER_VERSION } from "./traveler-schema.ts";
 
 /** A document as it lies in a file: a group of fields, nothing known of them yet. */
-export type RawTraveler = Readonly<Record<string, unknown>>;
+type RawTraveler = Readonly<Record<string, unknown>>;
 
 /** The document in today's version, or what is wrong with its mark or its version. */
 export type Migrated =

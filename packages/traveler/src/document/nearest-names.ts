@@ -33,6 +33,17 @@ export function nearestNames(typed: string, names: readonly string[]): string[] 
     .map(({ name }) => name);
 }
 
+/** The name of a list that `typed` is a slip of: a letter or two off, or other capitals and strokes. */
+export function slipOf(typed: string, names: readonly string[]): string | undefined {
+  const wanted = plain(typed);
+  return names.find((name) => lettersApart(wanted, plain(name)) <= Math.floor(wanted.length / 4));
+}
+
+/** Whether a person's text names an entry by its id or its name, whatever the capitals, spaces and strokes. */
+export function isCalled(entry: { readonly id: string; readonly name?: string | undefined }, text: string): boolean {
+  return [entry.id, entry.name ?? ""].some((name) => name !== "" && plain(name) === plain(text));
+}
+
 /** `one of a, b, c`, with those that were probably meant first in line where the list is long. */
 export function oneOf(typed: string, names: readonly string[]): string {
   const near = nearestNames(typed, names);

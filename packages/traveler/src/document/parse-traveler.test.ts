@@ -138,6 +138,34 @@ describe("missing facts", () => {
   });
 });
 
+describe("gear of the lists", () => {
+  const gear = (inquiry: object) => resolve({ ...bare(), inquiry: { ...bare().inquiry, ...inquiry } }).inquiry;
+
+  it("is named by id or name, whatever the strokes and capitals", () => {
+    for (const preset of ["2-7/8-10.40", "2 7/8 in, 10.40 lb/ft"]) {
+      expect(gear({ pipe: { preset } }).pipe.bore).toBeCloseTo(2.151 * inch, 12);
+    }
+    expect(gear({ pipe: { preset: "3-1/2-13.30", connection: "3-1/2 reg" } }).pipe.connection).toBe("3 1/2 REG");
+  });
+
+  it("gives the rated figures of a rated rig and the low side of a class", () => {
+    // US Navy training manual 14080: 15,000 lbf pull-down, 30,000 lbf pullback, 200 rpm.
+    const rated = gear({ rig: { preset: "Military top-head rig" } }).rig;
+    expect(rated.pullDown).toBeCloseTo(15000 * lbf, 6);
+    expect(rated.rotarySpeedMax).toBeCloseTo((200 * 2 * Math.PI) / 60, 9);
+    // Class of medium rigs, common practice: 25 to 45 klbf of hoist.
+    expect(gear({ rig: { preset: "medium" } }).rig.hoist).toBeCloseTo(25000 * lbf, 6);
+    expect(gear({ rig: { preset: "large" } }).rig.hoist).toBeCloseTo(50000 * lbf, 6);
+  });
+
+  it("is not made up where none suits: a hole too small for listed pipe", () => {
+    const read = parseTraveler({ ...bare(), inquiry: { holes: [{ diameter: "2 in", to: "50 ft" }] } });
+    expect(read.ok ? [] : read.problems.map(({ field, got }) => [field, got])).toEqual([
+      ["inquiry.pipe.outsideDiameter", "nothing"],
+    ]);
+  });
+});
+
 describe("remarks that are no errors", () => {
   const codes = (document: unknown) => resolve(document).findings.map(({ code, where }) => [code, where]);
 
@@ -178,6 +206,10 @@ describe("remarks that are no errors", () => {
     expect(codes({ ...bare(), inquiry: { ...bare().inquiry, rig } })).toEqual([
       ["field-not-known", "inquiry.rig.pulldown"],
     ]);
+  });
+
+  it("but not a field of the shop's own", () => {
+    expect(codes({ ...bare(), $schema: "traveler", gate: 7, rigOperator: "on call", _comment: "x" })).toEqual([]);
   });
 
   it("a hole that a bit cannot reach through the one above", () => {
@@ -258,6 +290,24 @@ describe("whatever comes in", () => {
         }
       }),
       { numRuns: 400 },
+    );
+  });
+});
+
+describe("what only code can hand in", () => {
+  it("is refused like the rest", () => {
+    const ring: Record<string, unknown> = { ...bare() };
+    ring.job = { name: ring };
+    for (const input of [ring, { ...bare(), job: { name: 10n } }, undefined, Symbol("x"), () => 1, new Map()]) {
+      const read = parseTraveler(input);
+      expect(read.ok ? [] : read.problems.length).toBe(1);
+    }
+  });
+
+  it("runs over one line only", () => {
+    const read = parseTraveler({ ...bare(), inquiry: { holes: [{ diameter: "6\n1/8\nparsecs", to: "300 ft" }] } });
+    expect(read.ok ? "" : read.problems[0]?.message).toMatch(
+      /^inquiry\.holes\[0\]\.diameter: got "6 1\/8 parsecs", but/,
     );
   });
 });

@@ -4,6 +4,8 @@ export interface Problem {
   readonly field: string;
   /** What stood there, as typed; `nothing` where a needed field is absent. */
   readonly got: string;
+  /** What is wrong with it, naming the value: `got "90 rpm", which is a rotary speed`. */
+  readonly wrong: string;
   /** What is accepted there, with examples or the limit. */
   readonly expected: string;
   /** The whole in one line: names field, value and what is accepted. */
@@ -20,20 +22,35 @@ export interface ProblemParts {
 }
 
 /** A problem whose line is put together from its parts: `field: got "x", which is ...; give ...`. */
-export function problem({ field, got, expected, wrong }: ProblemParts): Problem {
-  return { field, got, expected, message: `${field}: ${wrong ?? `got ${got}`}; ${expected}` };
+export function problem({ field, got, expected, wrong = `got ${got}` }: ProblemParts): Problem {
+  // What people type may run over several lines; a problem never does.
+  const message = `${field}: ${wrong}; ${expected}`.replace(/\s+/g, " ");
+  return { field, got, wrong, expected, message };
 }
 
-/** The same problem under another field's name. */
-export function problemAt(field: string, of: Problem): Problem {
-  return { ...of, field, message: `${field}${of.message.slice(of.field.length)}` };
-}
+const MOST_SHOWN = 60;
 
 /** A value as it stands in the document, short enough for one line. */
 export function shown(value: unknown): string {
   if (value === undefined || value === null) return "nothing";
-  const text = typeof value === "number" ? String(value) : (JSON.stringify(value) ?? String(value));
+  if (typeof value === "string") return typed(value);
+  return cut(typeof value === "number" ? String(value) : jsonOf(value));
+}
+
+/** A text in quotes as it was typed, short enough for one line. */
+export function typed(text: string): string {
+  return `"${cut(text)}"`;
+}
+
+function cut(text: string): string {
   return text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN - 3)}...` : text;
 }
 
-const MOST_SHOWN = 60;
+/** What is no JSON (a ring of objects, a big integer) can only come from code; it must not stop the reading either. */
+function jsonOf(value: unknown): string {
+  try {
+    return JSON.stringify(value) ?? String(value);
+  } catch {
+    return `something that is no JSON`;
+  }
+}

@@ -24,7 +24,7 @@ function expectedShape(issue: z.core.$ZodIssue): string {
 }
 
 /** A path as people find it: `inquiry.holes[0].diameter`. */
-export function pathText(path: readonly PropertyKey[]): string {
+function pathText(path: readonly PropertyKey[]): string {
   if (path.length === 0) return "traveler";
   return path
     .map((step, at) => (typeof step === "number" ? `[${step}]` : at === 0 ? String(step) : `.${String(step)}`))

@@ -13,11 +13,7 @@ import { type FieldFault, field, type Refuse } from "./field.ts";
 import type { Problem } from "./problem.ts";
 import type { ResolvedRake } from "./resolved-traveler.ts";
 
-const faultOf = ({ got, expected, message, field }: Problem): FieldFault => ({
-  got,
-  expected,
-  wrong: message.slice(field.length + 2, message.length - expected.length - 2),
-});
+const faultOf = ({ got, wrong, expected }: Problem): FieldFault => ({ got, wrong, expected });
 
 const QUANTITY_FORMS = [
   { type: "string" },

@@ -9,7 +9,11 @@ import { overridesSchema } from "./schema/overrides.ts";
 /** The mark by which a file is known to be a traveler. */
 export const TRAVELER_FORMAT = "bitwright-traveler";
 
-/** The version of the document that this program writes; it reads this and all before. */
+/**
+ * The version of the document that this program writes; it reads this and all before [-].
+ *
+ * @source (d) one more with each step of the ladder in `migrate.ts`
+ */
 export const TRAVELER_VERSION = 1;
 
 /** The traveler as it is written down. Fields it does not know are kept. */

@@ -1,6 +1,6 @@
 import { enteredBy, type Finding } from "@bitwright/engine";
 import * as z from "zod";
-import { nearestNames } from "./nearest-names.ts";
+import { slipOf } from "./nearest-names.ts";
 import { travelerSchema } from "./traveler-schema.ts";
 
 /**
@@ -27,7 +27,7 @@ function remarksIn(schema: unknown, value: unknown, path: string): Finding[] {
   return Object.entries(value).flatMap(([name, item]) => {
     const at = path === "" ? name : `${path}.${name}`;
     if (name in shape) return remarksIn(shape[name], item, at);
-    const [meant] = nearestNames(name, free);
+    const meant = slipOf(name, free);
     return meant === undefined ? [] : [slip(at, name, meant)];
   });
 }

@@ -19,11 +19,15 @@ const FRACTION_SLACK = 0.01e-3;
 const FINEST_FRACTION = 32;
 
 /**
- * A value with its unit as it is printed: `6 1/8 in`, `6125 lbf` → `6,125 lbf`, `27.25 kN`.
+ * A value with its unit as it is printed: `6 1/8 in`, `6,125 lbf`, `27.25 kN`.
  *
  * Field units carry a comma between thousands, metric ones never do, so that whatever is printed can be typed back in.
  *
  * @throws RangeError when the value is not a finite number or the unit is not one of the kind
+ * @example
+ * formatQuantity("diameter", 0.155575, "field") // → "6 1/8 in"
+ * formatQuantity("diameter", 0.155575, "metric") // → "155.6 mm"
+ * formatQuantity("force", 27245.35, "field") // → "6,125 lbf"
  */
 export function formatQuantity(
   kind: QuantityKind,
@@ -45,7 +49,11 @@ export function formatQuantity(
 /**
  * A value in a named unit, for a column whose head carries the unit.
  *
+ * @returns the value [unit named]
  * @throws RangeError when the unit is not one of the kind
+ * @source (d) the unit's factor, see `factors.ts`
+ * @example
+ * inUnit("depth", 91.44, "ft") // → 300
  */
 export function inUnit(kind: QuantityKind, si: number, unitName: string): number {
   const unit = namedUnit(kind, unitName);

@@ -1,4 +1,4 @@
-import { type Problem, problem } from "../document/problem.ts";
+import { type Problem, problem, shown, typed } from "../document/problem.ts";
 import { amountIn, zeroNeedsNoUnit } from "./amount-text.ts";
 import { kindFacts, type QuantityKind } from "./quantity-kind.ts";
 
@@ -56,10 +56,9 @@ export function parseQuantity(
   }
   const text = textOf(input);
   if (text === undefined) {
-    const shown = shownJson(input);
-    return refuse(shown, `got ${shown}, which is no quantity`);
+    return refuse(shown(input), `got ${shown(input)}, which is no quantity`);
   }
-  const got = typeof input === "number" ? text : `"${text}"`;
+  const got = typeof input === "number" ? text : typed(text);
   if (text === "") return refuse("nothing", "nothing is given");
   const read = amountIn(facts.dimension, text, facts.bare === true);
   if ("fault" in read) return refuse(got, `got ${got}${read.fault}`);
@@ -87,8 +86,8 @@ export function expectation(kind: QuantityKind, limits: QuantityLimits = {}): st
     const read = amountIn(dimension, example, bare === true);
     return "si" in read && brokenLimit(kind, read.si, limits) === undefined;
   });
-  const shown = fitting.map((example) => `"${example}"`).join(" or ");
-  return `give ${noun}${range}${shown === "" ? "" : `, for example ${shown}`}`;
+  const forms = fitting.map(typed).join(" or ");
+  return `give ${noun}${range}${forms === "" ? "" : `, for example ${forms}`}`;
 }
 
 function brokenLimit(kind: QuantityKind, si: number, { least, most, signed }: QuantityLimits): string | undefined {
@@ -121,9 +120,4 @@ function textOf(input: unknown): string | undefined {
   if (typeof value !== "number" && typeof value !== "string") return undefined;
   if (unit !== undefined && typeof unit !== "string") return undefined;
   return `${value} ${unit ?? ""}`.trim();
-}
-
-function shownJson(input: unknown): string {
-  const text = JSON.stringify(input) ?? String(input);
-  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }

@@ -100,7 +100,7 @@ function ratedFigures({ pullDownRating, hoistRating, rotarySpeed, source }: Rate
 /** The classes of rigs, each with every figure. */
 export const RIG_CLASS_FIGURES = RIG_CLASSES.map((rig) => ({
   id: idOf(rig.name),
-  name: `${rig.name} rig`,
+  name: `${idOf(rig.name)} rig`,
   figures: classFigures(rig),
 }));
 
@@ -128,7 +128,7 @@ function pumpPressure({ pumpPressure: own, source }: RigClass): ListedFigure {
 /** Pumps that a traveler may name as its preset: those of the classes of rigs. */
 export const LISTED_PUMPS: readonly ListedPump[] = RIG_CLASSES.map((rig) => ({
   id: idOf(rig.name),
-  name: `pump of a ${rig.name} rig, ${rig.pump}`,
+  name: `${idOf(rig.name)} rig's pump (${rig.pump})`,
   flow: { si: rig.flow.low, source: rig.source },
   pressureRating: pumpPressure(rig),
 }));

@@ -86,7 +86,7 @@ function cutterOf(
     if (cells[column] !== undefined) return read(column);
     const { kind, limits } = COLUMNS[column];
     const parsed = parseQuantity(kind, undefined, `${path}${column}`, limits);
-    if (!parsed.ok) notes.refuse({ ...parsed.problem, wrong: "nothing is given" });
+    if (!parsed.ok) notes.refuse(parsed.problem);
     return undefined;
   };
   const code = cells.cutter ?? given.cutter;
@@ -154,9 +154,7 @@ function cellSi(
   const { kind, limits } = COLUMNS[column];
   const parsed = parseQuantity(kind, withTableUnit(cell, kind, given), field, limits);
   if (parsed.ok) return parsed.value.si;
-  const { got, expected, message } = parsed.problem;
-  const wrong = message.slice(field.length + 2, message.length - expected.length - 2);
-  notes.refuse({ field, got, expected, wrong });
+  notes.refuse(parsed.problem);
   return undefined;
 }
 

@@ -1,6 +1,7 @@
 import { commonPractice, derivedFrom, JOINTED_OVER_PLAIN, plainEndWeight, STANDARD_GRAVITY } from "@bitwright/engine";
 import { formatQuantity, type Quantity } from "../../quantity/index.ts";
-import { oneOf } from "../nearest-names.ts";
+import { isCalled, oneOf } from "../nearest-names.ts";
+import { present } from "../present.ts";
 import type { ResolvedCollar, ResolvedHole, ResolvedPipe } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
 import { connectionName, LISTED_PIPE, type ListedPipe, USUAL_JOINT } from "./gear-lists.ts";
@@ -29,12 +30,13 @@ interface PipeQuestion {
 export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingNotes): ResolvedPipe | undefined {
   const given: GivenPipe = traveler.inquiry.pipe ?? {};
   const own = traveler.lists?.pipe ?? [];
-  const ownPreset = own.find(({ id }) => id === given.preset);
-  const listed = LISTED_PIPE.find(({ id }) => id === given.preset);
-  if (given.preset !== undefined && !ownPreset && !listed) {
+  const { preset } = given;
+  const ownPreset = preset === undefined ? undefined : own.find((entry) => isCalled(entry, preset));
+  const listed = preset === undefined || ownPreset ? undefined : LISTED_PIPE.find((entry) => isCalled(entry, preset));
+  if (preset !== undefined && !ownPreset && !listed) {
     const ids = [...own.map(({ id }) => id), ...LISTED_PIPE.map(({ id }) => id)];
-    const wrong = `got "${given.preset}", which is no pipe of the list`;
-    notes.refuse({ field: "inquiry.pipe.preset", got: `"${given.preset}"`, wrong, expected: oneOf(given.preset, ids) });
+    const wrong = `got "${preset}", which is no pipe of the list`;
+    notes.refuse({ field: "inquiry.pipe.preset", got: `"${preset}"`, wrong, expected: oneOf(preset, ids) });
     return undefined;
   }
   const entered: GivenPipe = { ...ownPreset, ...given };
@@ -80,7 +82,7 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
         })
       : take("weight", "linear mass", entered.weight, base?.linearMass ?? 0);
   return {
-    ...(given.preset === undefined ? {} : { preset: given.preset }),
+    ...present({ preset }),
     name: entered.name ?? listed?.name ?? `${formatQuantity("diameter", outsideDiameter, "field")} pipe`,
     outsideDiameter,
     bore,
@@ -105,7 +107,8 @@ function usualPipe({ outsideDiameter }: GivenPipe, bitHole: ResolvedHole | undef
   }
   const hole = bitHole?.diameter ?? 0;
   const bySize = [...LISTED_PIPE].sort((a, b) => a.outsideDiameter - b.outsideDiameter);
-  return bySize.filter((pipe) => pipe.outsideDiameter <= USUAL_PIPE_SHARE * hole).at(-1) ?? bySize[0];
+  const slimmest = bySize.find((pipe) => pipe.outsideDiameter < hole);
+  return bySize.filter((pipe) => pipe.outsideDiameter <= USUAL_PIPE_SHARE * hole).at(-1) ?? slimmest;
 }
 
 interface TubeCheck {

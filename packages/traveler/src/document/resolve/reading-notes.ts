@@ -4,7 +4,7 @@ import type { Assumed } from "../assumed.ts";
 import { type Problem, type ProblemParts, problem } from "../problem.ts";
 
 /** A number taken because nobody gave it. */
-export interface AssumedNumber {
+interface AssumedNumber {
   readonly field: string;
   readonly kind: QuantityKind;
   /** The value taken [coherent SI unit of the kind]. */

@@ -1,6 +1,6 @@
 import { commonPractice } from "@bitwright/engine";
 import type { Quantity, QuantityKind } from "../../quantity/index.ts";
-import { oneOf } from "../nearest-names.ts";
+import { isCalled, oneOf } from "../nearest-names.ts";
 import { present } from "../present.ts";
 import type { ResolvedPump, ResolvedRig } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
@@ -38,16 +38,18 @@ function classOf<Entry extends Classed>(classes: readonly Entry[], holeDiameter:
   return found;
 }
 
+type Named = { readonly id: string; readonly name?: string | undefined };
+
 /** Picks a preset among the shop's own and the program's; refuses a name that is in neither. */
-function presetOf<Own extends { readonly id: string }, Listed extends { readonly id: string }>(
+function presetOf<Own extends Named, Listed extends Named>(
   question: { preset: string | undefined; own: readonly Own[]; listed: readonly Listed[]; field: string; what: string },
   notes: ReadingNotes,
 ): { readonly own?: Own; readonly listed?: Listed } | undefined {
   const { preset, field, what } = question;
   if (preset === undefined) return {};
-  const own = question.own.find(({ id }) => id === preset);
+  const own = question.own.find((entry) => isCalled(entry, preset));
   if (own) return { own };
-  const listed = question.listed.find(({ id }) => id === preset);
+  const listed = question.listed.find((entry) => isCalled(entry, preset));
   if (listed) return { listed };
   const ids = [...question.own, ...question.listed].map(({ id }) => id);
   const wrong = `got "${preset}", which is no ${what} of the list`;
@@ -76,7 +78,7 @@ export function resolveRig({ traveler, holeDiameter }: GearQuestion, notes: Read
     const known = rated[name];
     if (known) return known.si;
     const { si, source } = usual.figures[name];
-    const why = `the low side of a ${usual.name}; the rig's own plate tells the true one`;
+    const why = `the low side of what a ${usual.name} has; the rig's own plate tells the true one`;
     return notes.assumeNumber({ field: `inquiry.rig.${name}`, kind, si, why, source });
   };
   const speeds = entered.rotarySpeeds?.map(({ si }) => si).sort((a, b) => a - b);
@@ -140,7 +142,7 @@ export function resolvePump({ traveler, holeDiameter }: GearQuestion, notes: Rea
   const take = (name: "flow" | "pressureRating", kind: QuantityKind, quantity: Quantity | undefined) => {
     if (quantity) return quantity.si;
     const { si, source }: ListedFigure = base[name];
-    const why = `the low side of a ${base.name}; time the filling of a tank to have the true flow`;
+    const why = `the low side of what a ${base.name} gives; time the filling of a tank to have the true flow`;
     return notes.assumeNumber({ field: `inquiry.pump.${name}`, kind, si, why, source });
   };
   return {
