@@ -226,6 +226,11 @@ const cases: readonly (readonly [string, unknown, string])[] = [
     'bit.spec.body: got "bronze"; give one of matrix, steel',
   ],
   [
+    "an unknown profile",
+    spoilt(["bit", "spec", "profile"], "flatt"),
+    'bit.spec.profile.shape: got "flatt"; give one of flat, step, short parabolic, medium parabolic, long parabolic (did you mean flat?)',
+  ],
+  [
     "specification and table at once",
     spoilt(["bit", "measured"], { rows: [row] }),
     "bit: got spec and measured; give spec for a bit to be laid out or measured for one on the bench, not both",

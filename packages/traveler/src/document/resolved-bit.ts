@@ -9,15 +9,26 @@ export interface ResolvedRake {
   readonly gauge: number;
 }
 
+/** Shapes of the profile, named as in the engine's bit room. */
+export type ProfileShapeName = "flat" | "step" | "short parabolic" | "medium parabolic" | "long parabolic";
+
+/** The profile as far as the person asked for it. */
 export interface ResolvedProfile {
-  /** Shape of the profile: `flat`, `step`, `short parabolic` and so on, as the bit room names them. */
-  readonly shape?: string;
-  /** Angle of the cone below the level, 0 for a flat centre [rad]. */
+  readonly shape?: ProfileShapeName;
+  /** Angle of the cone from the level, 0 for a flat centre [rad]. */
   readonly coneAngle?: number;
   /** Radius of the nose from the bit axis as a share of the bit radius [-]. */
   readonly noseRadiusShare?: number;
-  /** Height from the nose down-hole end to the gauge [m]. */
+  /** Radius of the curve over the nose [m]. */
+  readonly noseCurve?: number;
+  /** Radius of the curve from the face into the gauge [m]. */
+  readonly shoulderCurve?: number;
+  /** Height from the nose to the start of the gauge [m]. */
   readonly height?: number;
+  /** Steps between centre and gauge, of the step shape [-]. */
+  readonly steps?: number;
+  /** Height of one step [m]. */
+  readonly stepHeight?: number;
 }
 
 /** What the person asked of the bit. Every field may be absent: then the advice decides. */

@@ -71,6 +71,8 @@ function resolveSpec(
       profile: profile && {
         ...present({ shape: profile.shape, coneAngle: profile.coneAngle?.si }),
         ...present({ noseRadiusShare: profile.noseRadiusShare?.si, height: profile.height?.si }),
+        ...present({ noseCurve: profile.noseCurve?.si, shoulderCurve: profile.shoulderCurve?.si }),
+        ...present({ steps: profile.steps, stepHeight: profile.stepHeight?.si }),
       },
     }),
   };

@@ -1,7 +1,8 @@
 import * as z from "zod";
+import type { QuantityLimits } from "../../quantity/index.ts";
 import { choice, count, flag, section, text } from "../plain-field.ts";
 import { quantity, rakeField } from "../quantity-field.ts";
-import type { BitBody } from "../resolved-traveler.ts";
+import type { BitBody, ProfileShapeName } from "../resolved-traveler.ts";
 import { CHAMFER_ANGLE, CHAMFER_WIDTH } from "./chamfer.ts";
 import { HOLE_DIAMETER } from "./inquiry.ts";
 import { measuredSchema } from "./measured.ts";
@@ -13,14 +14,28 @@ const portsSchema = section("Round ports of one size.", {
   diameter: quantity("diameter", "Diameter of one.", { least: "1/8 in", most: "6 in" }),
 });
 
-const profileSchema = section("The profile by a few measures.", {
-  shape: text("Name of the shape.", "flat").optional(),
+const SHAPES = [
+  "flat",
+  "step",
+  "short parabolic",
+  "medium parabolic",
+  "long parabolic",
+] as const satisfies ProfileShapeName[];
+
+const CURVE: QuantityLimits = { least: "0.01 in", most: "20 in" };
+
+const profileSchema = section("The profile by a few measures; those left out are usual for the shape.", {
+  shape: choice("Shape of the profile.", SHAPES).optional(),
   coneAngle: quantity("angle", "Angle of the cone from the level.", { least: "0 deg", most: "60 deg" }).optional(),
   noseRadiusShare: quantity("share", "Radius of the nose from the axis as a share of the bit radius.", {
     least: "0 %",
     most: "100 %",
   }).optional(),
+  noseCurve: quantity("length", "Radius of the curve over the nose.", CURVE).optional(),
+  shoulderCurve: quantity("length", "Radius of the curve from the face into the gauge.", CURVE).optional(),
   height: quantity("length", "Height from the lowest point to the gauge.", { least: "0 in", most: "40 in" }).optional(),
+  steps: count("Steps between centre and gauge, of the step shape.", { least: 1, most: 10 }).optional(),
+  stepHeight: quantity("length", "Height of one step.", CURVE).optional(),
 });
 
 const bodyFields = {
@@ -43,7 +58,7 @@ const specSchema = section("A bit to be laid out. Whatever is left out is filled
     .preprocess((given) => (typeof given === "string" ? { shape: given } : given), profileSchema)
     .meta({
       description: "The profile: the name of a shape, or a few measures.",
-      anyOf: [{ type: "string" }, { type: "object" }],
+      anyOf: [{ type: "string", enum: [...SHAPES] }, { type: "object" }],
     })
     .optional(),
   sweep: quantity("angle", "How far a wing's outermost cutter trails its innermost.", {
