@@ -1,5 +1,5 @@
 import { type BitLayout, engage, type PlacedCutter, traceEdges } from "@bitwright/engine";
-import { cutterTable, faceDrawing, profileDrawing } from "@bitwright/shop";
+import { cutterTableCsv, faceDrawing, profileDrawing } from "@bitwright/shop";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
 import { degree, mm } from "../support/field-units.ts";
@@ -65,7 +65,7 @@ describe("the drawings of the invented bit", () => {
     expectGolden("invented-bit.face.svg", face);
     expectGolden("invented-bit.profile.svg", profile);
     const perCutter = { areaOfCut: engagement.area, volumePerRevolution: engagement.volume };
-    expectGolden("invented-bit.cutters.csv", cutterTable({ layout: inventedBit, units: "metric", perCutter }));
+    expectGolden("invented-bit.cutters.csv", cutterTableCsv({ layout: inventedBit, units: "metric", perCutter }));
   });
 
   it("come out the same every time", () => {

@@ -49,5 +49,5 @@ export const inventedTitle: SheetTitle = {
   customer: "Quillback Drilling",
   date: "2026-01-15",
   sheet: "1 of 2",
-  version: "0.0.0",
+  program: "Bitwright 0.0.0",
 };

@@ -16,8 +16,8 @@ export interface SheetTitle {
   readonly date?: string;
   /** Which sheet of how many: `1 of 2`. */
   readonly sheet?: string;
-  /** Version of the program that drew it. */
-  readonly version: string;
+  /** Name and version of the program that drew it. */
+  readonly program: string;
 }
 
 /** One field of the block: a small caption over what stands there. */
@@ -50,7 +50,7 @@ export function titleBlock(
     { caption: "view", text: facts.view },
     { caption: "scale", text: facts.scale },
     { caption: "units", text: facts.units },
-    { caption: "program", text: `Bitwright ${title.version}` },
+    { caption: "program", text: title.program },
     { caption: "sheet", text: title.sheet ?? "" },
     { caption: "checked by, date", text: "" },
   ];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { csvText } from "./csv-text.ts";
-import { cutterTable, cutterTableRows } from "./cutter-table.ts";
+import { cutterTableCsv, cutterTableRows } from "./cutter-table.ts";
 
 const deg = Math.PI / 180;
 const layout = {
@@ -23,7 +23,7 @@ const layout = {
   ],
 };
 
-describe("cutterTable", () => {
+describe("cutterTableCsv", () => {
   it("heads every number with its unit and keeps cutters in millimetres in both systems", () => {
     const [heads, row] = cutterTableRows({ layout, units: "metric" });
     expect(heads.slice(2).every((head) => /\[[^\]]+\]$/.test(head))).toBe(true);
@@ -53,7 +53,7 @@ describe("cutterTable", () => {
     expect(row[heads.indexOf("drag [lbf]")]).toBe("100.0");
     expect(row[heads.indexOf("area of cut [in²]")]).toBe("1.000000");
     expect(row[heads.indexOf("contact temperature [°F]")]).toBe("");
-    expect(() => cutterTable({ layout, units: "field", perCutter: { drag: [1, 2] } })).toThrow(/drag needs a value/);
+    expect(() => cutterTableCsv({ layout, units: "field", perCutter: { drag: [1, 2] } })).toThrow(/drag needs a value/);
   });
 });
 

@@ -96,7 +96,7 @@ export function cutterTableRows({ layout, units, perCutter = {}, numbers }: Cutt
 }
 
 /** The table of cutters as CSV text, in the units its heads name. */
-export function cutterTable(input: CutterTableInput): string {
+export function cutterTableCsv(input: CutterTableInput): string {
   return csvText(cutterTableRows(input));
 }
 

@@ -1,1 +1,1 @@
-export { type CutterTableInput, cutterTable, cutterTableRows, type PerCutterFigures } from "./cutter-table.ts";
+export { type CutterTableInput, cutterTableCsv, cutterTableRows, type PerCutterFigures } from "./cutter-table.ts";

@@ -1,0 +1,162 @@
+import {
+  breakInFor,
+  type CardContent,
+  type CardFeed,
+  type CardRow,
+  safetyCautions,
+  stopSigns,
+} from "@bitwright/engine";
+import { describe, expect, it } from "vitest";
+import { cardText } from "./card-text.ts";
+import { feedRows } from "./feed-rows.ts";
+
+const foot = 0.3048;
+const poundForce = 0.45359237 * 9.80665;
+const rpm = (2 * Math.PI) / 60;
+
+const depth = (feet: number) => ({ kind: "depth", value: feet * foot }) as const;
+const pounds = (low: number, high?: number) =>
+  ({ kind: "force", value: low * poundForce, ...(high ? { to: high * poundForce } : {}) }) as const;
+
+function feedAt(feet: number): CardFeed {
+  const push = 3000 - 20 * feet;
+  return {
+    depth: depth(feet),
+    act: Math.abs(push) < 100 ? "let it hang" : push > 0 ? "pull down" : "hold back",
+    force: pounds(Math.abs(push)),
+    gauge: { kind: "pressure", value: Math.abs(push) * 900 },
+  };
+}
+
+function drilled(ground: string, from: number, to: number, more: Partial<CardRow> = {}): CardRow {
+  const joints = Array.from(
+    { length: Math.floor(to / 20) - Math.floor(from / 20) },
+    (_, k) => 20 * (Math.floor(from / 20) + k + 1),
+  );
+  return {
+    ground,
+    from: depth(from),
+    to: depth(to),
+    verdict: "fit",
+    drilled: true,
+    weight: pounds(4800, 6120),
+    rotarySpeed: { kind: "rotary speed", value: 90 * rpm },
+    flow: { kind: "flow", value: 0.0095 },
+    rate: { kind: "rate", value: (40 * foot) / 3600, to: (85 * foot) / 3600 },
+    practiceWeight: pounds(6125),
+    practiceSpeed: { kind: "rotary speed", value: 90 * rpm },
+    feed: joints.map(feedAt),
+    remarks: [],
+    ...more,
+  };
+}
+
+const start = breakInFor({ fullWeight: 6000 * poundForce, fullSpeed: 90 * rpm });
+const content: CardContent = {
+  job: "Orchard lane\nwell 2",
+  customer: "Quillback Drilling",
+  bit: "6 1/8 in matrix bit, five wings of three 13.44 mm cutters, 16 degree bevel, five 1/2 in ports",
+  hole: { kind: "diameter", value: 0.155575 },
+  casing: depth(45),
+  casingWords: ["Chert gravel from 38 to 44 ft would break the cutters; it has to be cased off first."],
+  rows: [
+    { ...drilled("clay", 0, 38), drilled: false, feed: [], remarks: ["Not with this bit. Use: drag blade, auger."] },
+    {
+      ...drilled("chert gravel with a long name that does not fit", 38, 44),
+      verdict: "unfit",
+      drilled: false,
+      feed: [],
+      remarks: ["Not with this bit. Use: roller, hammer with casing advance."],
+    },
+    drilled("shale", 44, 140),
+    drilled("limestone, broken at the top", 140, 210, {
+      verdict: "fit with care",
+      remarks: ["Broken rock: slow the rotation going in."],
+    }),
+    drilled("sandstone", 210, 300),
+  ],
+  breakIn: {
+    length: { kind: "length", value: start.length },
+    weight: pounds(2000, 3000),
+    rotarySpeed: { kind: "rotary speed", value: 40 * rpm, to: 60 * rpm },
+    steps: start.steps,
+  },
+  stopSigns: stopSigns({ fits: [], fluid: "bentonite" }),
+  cautions: safetyCautions({ fits: [], fluid: "bentonite", mayFlow: true, places: ["rig"] }),
+  warnings: ["sandstone: the pump cleans no more than 62 ft/h from this hole; hold the rate under it."],
+  standing: "An estimate from the ground as it was logged, never a permission.",
+  sources: [],
+};
+const paper = { units: "field", shop: "Fernhollow Bit Works", date: "2026-01-15", program: "Bitwright 0.0.0" } as const;
+
+describe("cardText", () => {
+  const text = cardText(content, paper);
+  const lines = text.trimEnd().split("\n");
+
+  it("fits one page of 66 lines and 80 columns, in field and in metric units", () => {
+    for (const units of ["field", "metric"] as const) {
+      const page = cardText(content, { ...paper, units })
+        .trimEnd()
+        .split("\n");
+      expect(page.length).toBeLessThanOrEqual(66);
+      expect(Math.max(...page.map((line) => [...line].length))).toBeLessThanOrEqual(80);
+    }
+  });
+
+  it("says what to do in each bed, and plainly where the bit does not go", () => {
+    expect(text).toMatch(/44 {4}140 shale +4,800-6,120 +90 +151 +40-85/);
+    expect(text).toMatch(
+      /38 {5}44 chert gravel with a long name that does not fit: NOT THIS BIT\.\s+Use: roller, hammer/,
+    );
+    expect(text).toMatch(/! limestone, broken +4,800-6,120.*\n +at the top/);
+    expect(text).toContain("CASE TO 45 ft BEFORE THIS BIT GOES IN");
+    expect(text).toContain("Rule of thumb (common practice): 6,130 lbf at 90 rpm");
+  });
+
+  it("gives push, hang or hold-back with the gauge reading by depth", () => {
+    expect(text).toMatch(/60 PULL DOWN +1,800 +235/);
+    expect(text).toMatch(/300 HOLD BACK +3,000 +392/);
+  });
+
+  it("keeps every stop sign, every caution with its deferral, and the standing of the card", () => {
+    for (const { sign } of content.stopSigns) expect(text.replace(/\s+/g, " ")).toContain(sign.toUpperCase());
+    for (const { topic } of content.cautions) expect(text.replace(/\s+/g, " ")).toContain(`${topic.toUpperCase()}:`);
+    expect(text.replace(/\s+/g, " ")).toContain("Follow local code and licensed practice.");
+    expect(text).toContain(content.standing);
+    expect(text).toContain("Bitwright 0.0.0, field units, card 1 of 1.");
+  });
+
+  it("puts what a person typed on one line", () => {
+    expect(lines[1]).toBe("DRILLER'S CARD   Orchard lane well 2");
+  });
+
+  it("still holds to one page for a deep hole of twelve beds with much to warn of", () => {
+    const rows = Array.from({ length: 12 }, (_, k) =>
+      drilled(`bed ${k + 1}`, 100 * k, 100 * (k + 1), {
+        remarks: ["One remark.", "Another, rather longer remark on this bed."],
+      }),
+    );
+    const warned = Array.from({ length: 20 }, (_, k) => `bed ${k}: ${"something to be careful about ".repeat(4)}`);
+    const page = cardText({ ...content, rows, warnings: warned }, paper);
+    expect(page.trimEnd().split("\n").length).toBeLessThanOrEqual(66);
+    for (const { ground } of rows) expect(page).toContain(ground);
+    expect(page).toMatch(/and \d+ more on the summary/);
+  });
+
+  it("says so where the rig's gauge factor is not known", () => {
+    const rows = content.rows.map((row) => ({ ...row, feed: row.feed.map(({ gauge: _, ...rest }) => rest) }));
+    expect(cardText({ ...content, rows }, paper)).toContain("No gauge readings");
+  });
+});
+
+describe("feedRows", () => {
+  it("keeps both sides of every change of act and the ends", () => {
+    const all = content.rows.flatMap(({ feed }) => feed);
+    const kept = feedRows(content, 6);
+    expect(kept).toHaveLength(6);
+    expect(kept[0]).toBe(all[0]);
+    expect(kept.at(-1)).toBe(all.at(-1));
+    const hanging = all.findIndex(({ act }) => act === "let it hang");
+    for (const k of [hanging - 1, hanging, hanging + 1]) if (all[k]) expect(kept).toContain(all[k]);
+  });
+});

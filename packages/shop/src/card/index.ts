@@ -1,0 +1,1 @@
+export { type CardPaper, cardText } from "./card-text.ts";
