@@ -26,7 +26,9 @@ export async function run(words: readonly string[], terminal: Terminal = process
       return BAD_INPUT;
     }
     if ((error as { code?: string }).code === BROKEN_PIPE) return 0;
-    terminal.complain(`This is a fault of the program, not of the input: ${error instanceof Error ? error.stack : error}`);
+    terminal.complain(
+      `This is a fault of the program, not of the input: ${error instanceof Error ? error.stack : error}`,
+    );
     return 1;
   }
 }

@@ -1,1 +1,6 @@
+export * from "./document/index.ts";
+export * from "./import/index.ts";
+export * from "./layout-file/index.ts";
 export * from "./quantity/index.ts";
+export { workUp } from "./work-up.ts";
+export * from "./workup.ts";

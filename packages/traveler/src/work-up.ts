@@ -1,14 +1,17 @@
-import { gravestFirst } from "@bitwright/engine";
-import type { ReadResult } from "./document/index.ts";
+import { type Finding, gravestFirst } from "@bitwright/engine";
+import type { ParsedTraveler } from "./document/index.ts";
 import { adviceStation } from "./stations/advice-station.ts";
 import { bedsInHole } from "./stations/bed-in-hole.ts";
 import { bitStation } from "./stations/bit-station.ts";
 import { cardStation } from "./stations/card-station.ts";
-import { cutStation } from "./stations/cut-station.ts";
-import { cleaningRate, flowStation, pressureForBit } from "./stations/flow-station.ts";
+import { type BedCut, cutStation } from "./stations/cut-station.ts";
+import { cleaningRate, flowStation, pressureForBit, USUAL_CHIP_SIZE } from "./stations/flow-station.ts";
 import { groundStation } from "./stations/ground-station.ts";
 import { stringStation } from "./stations/string-station.ts";
 import { type StationFinding, type StationName, WORKUP_FORMAT, WORKUP_VERSION, type Workup } from "./workup.ts";
+
+/** A traveler that was read without problems. */
+export type SoundTraveler = Pick<Extract<ParsedTraveler, { ok: true }>, "resolved" | "assumed">;
 
 /**
  * The one pipeline: a traveler that was read without problems → the job worked up.
@@ -16,7 +19,7 @@ import { type StationFinding, type StationName, WORKUP_FORMAT, WORKUP_VERSION, t
  * ground → advice → bit → cut → string → flow → card, each a pure function of what came before. The flow is looked at
  * twice: once for the rate that it can clean, which limits the cut, and once at the rate the cut makes.
  */
-export function workUp({ resolved, assumed }: Pick<ReadResult, "resolved" | "assumed">): Workup {
+export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const ground = groundStation(resolved);
   const advice = adviceStation(resolved, ground, pressureForBit(resolved));
   const bit = bitStation(resolved, advice);
@@ -33,11 +36,12 @@ export function workUp({ resolved, assumed }: Pick<ReadResult, "resolved" | "ass
   });
   const string = stringStation(resolved, cut.beds);
   const flow = flowStation(resolved, { ...washed, ...fastestChip(cut.beds) });
-  const byStation: readonly [StationName, readonly StationFinding[]][] = [];
   const findings = gravestFirst([
     ...named("inquiry", resolved.findings),
     ...named("ground", ground.findings),
-    ...ground.beds.filter(({ bed }) => bed.bottom > resolved.inquiry.bitHole.from).flatMap((bed) => named("ground", bed.findings)),
+    ...ground.beds
+      .filter(({ bed }) => bed.bottom > resolved.inquiry.bitHole.from)
+      .flatMap((bed) => named("ground", bed.findings)),
     ...named("advice", advice.findings),
     ...named("bit", bit.findings),
     ...named("cut", cut.findings),
@@ -59,4 +63,19 @@ export function workUp({ resolved, assumed }: Pick<ReadResult, "resolved" | "ass
     card,
     findings,
   };
+}
+
+function named(station: StationName, findings: readonly Finding[]): StationFinding[] {
+  return findings.map((finding) => ({ ...finding, station }));
+}
+
+/** Rate and chip size of the bed that drills fastest: it loads the return most. */
+function fastestChip(beds: readonly BedCut[]): { chipSize: number; rate?: number } {
+  const fastest = beds.reduce<BedCut | undefined>(
+    (most, bed) => (most === undefined || bed.drilling.rate > most.drilling.rate ? bed : most),
+    undefined,
+  );
+  if (!fastest) return { chipSize: USUAL_CHIP_SIZE };
+  const deepest = fastest.drilling.cutters.reduce((most, cutter) => Math.max(most, cutter.deepest), 0);
+  return { chipSize: deepest, rate: fastest.drilling.rate };
 }

@@ -1,9 +1,9 @@
 import { engage, traceEdges, uncutRings } from "@bitwright/engine";
 import { formatQuantity, readLayoutFile, type UnitSystem } from "@bitwright/traveler";
+import { columns } from "../columns.ts";
 import { complaintAbout } from "../complaint.ts";
 import { readJson } from "../files.ts";
 import { optionQuantity } from "../option-quantity.ts";
-import { columns } from "../columns.ts";
 import type { Terminal } from "../terminal.ts";
 
 /** Options of `bitwright engage`. */
@@ -39,7 +39,9 @@ export function engageCommand(file: string, options: EngageOptions, terminal: Te
   }
   const { units } = options;
   const length = (si: number) => formatQuantity("length", si, units);
-  terminal.say(`Advance ${length(advance)} per revolution, hole ${formatQuantity("diameter", layout.holeDiameter, units)}`);
+  terminal.say(
+    `Advance ${length(advance)} per revolution, hole ${formatQuantity("diameter", layout.holeDiameter, units)}`,
+  );
   terminal.say(
     columns(
       ["cutter", "radius", "area of cut", "volume per rev", "share"],

@@ -1,3 +1,4 @@
+import { basename } from "node:path";
 import {
   bedsFromDrillingRecord,
   bedsFromLas,
@@ -13,7 +14,6 @@ import {
   writeTraveler,
 } from "@bitwright/traveler";
 import { type Command, Option } from "commander";
-import { basename } from "node:path";
 import { Complaint, complaintAbout } from "../complaint.ts";
 import { readBytes, readText, writeText } from "../files.ts";
 import { optionQuantity } from "../option-quantity.ts";
@@ -123,7 +123,8 @@ const DRILLED_BIT = { least: "1 in", most: "40 in" };
 function namedRock(text: string): NamedRock {
   const at = text.indexOf(":");
   const phrase = text.slice(at + 1).trim();
-  if (at < 1 || phrase === "") throw new Complaint([`--rock: got "${text}"; give a depth and words, "3200 ft: granite"`]);
+  if (at < 1 || phrase === "")
+    throw new Complaint([`--rock: got "${text}"; give a depth and words, "3200 ft: granite"`]);
   return { from: optionQuantity("depth", "--rock", text.slice(0, at)), phrase };
 }
 
@@ -131,7 +132,8 @@ function pairs(option: string, texts: readonly string[]): Record<string, string>
   return Object.fromEntries(
     texts.map((text) => {
       const at = text.indexOf("=");
-      if (at < 1 || at === text.length - 1) throw new Complaint([`${option}: got "${text}"; give a name, =, and a value`]);
+      if (at < 1 || at === text.length - 1)
+        throw new Complaint([`${option}: got "${text}"; give a name, =, and a value`]);
       return [text.slice(0, at).trim(), text.slice(at + 1).trim()];
     }),
   );
@@ -139,7 +141,8 @@ function pairs(option: string, texts: readonly string[]): Record<string, string>
 
 function wholeNumber(option: string, text: string): number {
   const number = Number(text);
-  if (!Number.isInteger(number) || number < 1) throw new Complaint([`${option}: got "${text}"; give a whole number from 1`]);
+  if (!Number.isInteger(number) || number < 1)
+    throw new Complaint([`${option}: got "${text}"; give a whole number from 1`]);
   return number;
 }
 

@@ -33,6 +33,8 @@ export interface ResolvedHole {
   readonly from: number;
   /** Depth where it ends [m]. */
   readonly to: number;
+  /** Bore of the casing set in it; of holes above that of the bit it is taken where nobody gave it [m]. */
+  readonly casingBore?: number;
 }
 
 export interface ResolvedRig {

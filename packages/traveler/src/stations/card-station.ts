@@ -48,11 +48,6 @@ export function cardStation({ job, inquiry }: ResolvedTraveler, question: CardQu
   });
 }
 
-function feedIn({ bed }: BedCut, string: StringStation | undefined): CardFeedInput[] {
-  const joints = (string?.joints ?? []).filter(({ depth }) => depth > bed.top && depth <= bed.bottom);
-  return joints.map(({ depth, feedForce, gaugeReading }) => ({
-    depth,
-    push: feedForce,
-    ...(gaugeReading === undefined ? {} : { gaugeReading }),
-  }));
+function feedIn({ bed }: BedCut, string: StringStation | undefined): readonly CardFeedInput[] {
+  return (string?.joints ?? []).filter(({ depth }) => depth > bed.top && depth <= bed.bottom);
 }

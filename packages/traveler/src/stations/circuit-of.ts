@@ -2,12 +2,6 @@ import { type BoreSection, type CircuitInput, type HoleSection, USUAL_CHIP_DENSI
 import type { ResolvedInquiry, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { drillingFluidOf } from "./drilling-fluid-of.ts";
 
-/**
- * Bore of a casing over the bit that passes it, where the traveler does not give one: a quarter inch [m].
- *
- * @source (c) common practice, no source
- */
-const CASING_OVER_BIT = 6.35e-3;
 /** Length of the shortest stretch of pipe that counts [m]. */
 const LEAST_RUN = 0.01;
 
@@ -55,8 +49,9 @@ export function stringAt({ pipe, collars }: ResolvedInquiry, depth: number): Bor
 
 function holeAbove({ holes, bitHole }: ResolvedInquiry): HoleSection[] {
   const open: HoleSection = { name: bitHole.name, diameter: bitHole.diameter, bottom: bitHole.to };
-  const above = holes.filter((hole) => hole !== bitHole && hole.to <= bitHole.from + LEAST_RUN);
+  const above = holes.filter(({ to }) => to <= bitHole.from + LEAST_RUN).sort((a, b) => a.to - b.to);
   if (above.length === 0 || bitHole.from <= LEAST_RUN) return [open];
-  // Below a wider hole the string runs in its casing, whose bore passes the bit and little more.
-  return [{ name: "casing", diameter: bitHole.diameter + CASING_OVER_BIT, bottom: bitHole.from }, open];
+  // The last casing set reaches to the surface and is what the string runs in.
+  const last = above[above.length - 1];
+  return [{ name: "casing", diameter: last.casingBore ?? last.diameter, bottom: bitHole.from }, open];
 }

@@ -2,11 +2,8 @@ import {
   type Band,
   type BitLayout,
   type ComputedRun,
-  commonPractice,
-  derivedFrom,
   type EdgeTrace,
   type Finding,
-  given,
   type HeatConditions,
   largestRate,
   practiceRotarySpeed,
@@ -20,6 +17,7 @@ import {
   type SteadyDrilling,
   steadyDrilling,
   traceEdges,
+  usualCoolingFilm,
   WEAR_QUICKENS_TEMPERATURE,
   type Working,
 } from "@bitwright/engine";
@@ -88,7 +86,7 @@ function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTr
   const { inquiry, overrides } = traveler;
   const { ground, bed } = at;
   const { mid, bands } = ground.response;
-  const heat = heatOf(traveler, at);
+  const heat = heatOf(traveler, at, question.layout);
   const limits = limitsOf(traveler, question, at);
   const holeDiameter = inquiry.bitHole.diameter;
   const tried = speedsToTry(traveler, practiceRotarySpeed(bed.confinedStrength.mid)).map((rotarySpeed) => ({
@@ -133,7 +131,10 @@ function sideOf(bands: RockResponseBands, side: "low" | "high"): RockResponse {
 
 function heatOf({ inquiry }: ResolvedTraveler, { ground }: BedInHole, layout: BitLayout): HeatConditions {
   const { thermalConductivity, thermalDiffusivity } = ground.rock;
-  const smallest = layout.cutters.reduce((least, { faceDiameter }) => Math.min(least, faceDiameter), Number.POSITIVE_INFINITY);
+  const smallest = layout.cutters.reduce(
+    (least, { faceDiameter }) => Math.min(least, faceDiameter),
+    Number.POSITIVE_INFINITY,
+  );
   return {
     rock: { conductivity: thermalConductivity.mid, diffusivity: thermalDiffusivity.mid },
     fluidTemperature: inquiry.fluid.temperature,

@@ -61,7 +61,7 @@ export function cleaningRate(
   traveler: ResolvedTraveler,
   washed: Pick<FlowQuestion, "ports" | "slotArea" | "stickyGround">,
 ): number | undefined {
-  const { circuit: through } = flowStation(traveler, { ...washed, chipSize: TRIAL_CHIP });
+  const { circuit: through } = flowStation(traveler, { ...washed, chipSize: USUAL_CHIP_SIZE });
   const ceiling = through?.cleaning.rateCeiling.mid;
   return ceiling !== undefined && ceiling > 0 ? ceiling : undefined;
 }
@@ -74,14 +74,18 @@ export function pressureForBit(traveler: ResolvedTraveler): number {
   const trial = circuit({
     ...gear,
     ports: { diameters: [traveler.inquiry.pipe.bore], dischargeCoefficient: USUAL_DISCHARGE_COEFFICIENT },
-    chip: chipOf(TRIAL_CHIP),
+    chip: chipOf(USUAL_CHIP_SIZE),
   });
   const elsewhere = trial.pumpPressure - trial.ports.pressureDrop;
   return Math.max(LEAST_SHARE_FOR_BIT * pressureRating, pressureRating - elsewhere);
 }
 
-/** Size of chip for a trial in which the chips do not matter [m]. */
-const TRIAL_CHIP = 3e-3;
+/**
+ * Size of chip before the cut is known [m].
+ *
+ * @source (c) common practice, no source: an eighth of an inch
+ */
+export const USUAL_CHIP_SIZE = 3.175e-3;
 /** A pump whose pressure is used up before the bit still gives the ports something to be chosen by [-]. */
 const LEAST_SHARE_FOR_BIT = 0.05;
 

@@ -65,7 +65,11 @@ function gaugeOf(gaugeForceFactor: number, zeroReading: number) {
 
 /** The regular thread a connection's name means, whether written with a hyphen or a space. */
 export function threadOf(connection: string | undefined): RegularThread | undefined {
-  const plain = (name: string) => name.toUpperCase().replace(/[\s-]+/g, " ").trim();
+  const plain = (name: string) =>
+    name
+      .toUpperCase()
+      .replace(/[\s-]+/g, " ")
+      .trim();
   return REGULAR_CONNECTIONS.map(({ thread }) => thread).find(
     (thread) => connection !== undefined && plain(thread) === plain(connection),
   );

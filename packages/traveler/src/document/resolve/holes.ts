@@ -1,4 +1,4 @@
-import { derivedFrom } from "@bitwright/engine";
+import { commonPractice, derivedFrom } from "@bitwright/engine";
 import { formatQuantity, type Quantity } from "../../quantity/index.ts";
 import type { ResolvedHole } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
@@ -18,6 +18,8 @@ export interface ResolvedHoles {
 const NEW_BIT_SLACK = 0.0254 / 32;
 /** A worn bit may be smaller than its hole was meant to be by this [m]: 1/4 in. */
 const WORN_BIT_SLACK = 0.0254 / 4;
+/** Bore of a casing over the bit that passes it [m]: 1/4 in; common practice, no source. */
+const CASING_OVER_BIT = 0.0254 / 4;
 
 /** Fills the depths of the holes and finds the one that this bit drills; nothing where something is wrong with them. */
 export function resolveHoles({ inquiry, bit }: ReadTraveler, notes: ReadingNotes): ResolvedHoles | undefined {
@@ -56,18 +58,40 @@ export function resolveHoles({ inquiry, bit }: ReadTraveler, notes: ReadingNotes
     }
     const { diameter } = hole;
     const name = hole.name ?? (inquiry.holes.length === 1 ? "hole" : `hole ${at + 1}`);
-    holes.push({ name, path, diameter: diameter.si, diameterAsTyped: diameter.text, from, to: to.si });
+    holes.push({
+      name,
+      path,
+      diameter: diameter.si,
+      diameterAsTyped: diameter.text,
+      from,
+      to: to.si,
+      ...(hole.casingBore ? { casingBore: hole.casingBore.si } : {}),
+    });
   }
   if (!sound) return undefined;
   const given = bit?.spec?.diameter ?? bit?.measured?.diameter;
   const bitHole = bitHoleOf({ holes, named: inquiry.bitHole, given, worn: bit?.measured !== undefined }, notes);
   if (!bitHole) return undefined;
   return {
-    holes,
+    holes: holes.map((hole) => withCasing(hole, bitHole, notes)),
     bitHole,
     depth: Math.max(inquiry.depth?.si ?? 0, ...holes.map(({ to }) => to)),
     bitDiameter: given?.si ?? bitHole.diameter,
   };
+}
+
+/** A hole above that of the bit is cased; the casing passes the bit and little more where nobody gave its bore. */
+function withCasing(hole: ResolvedHole, bitHole: ResolvedHole, notes: ReadingNotes): ResolvedHole {
+  if (hole === bitHole || hole.casingBore !== undefined || hole.to > bitHole.from) return hole;
+  const casingBore = bitHole.diameter + CASING_OVER_BIT;
+  notes.assumeNumber({
+    field: `${hole.path}.casingBore`,
+    kind: "diameter",
+    si: casingBore,
+    why: "a casing passes the bit that drills below it, taken as a quarter inch over it; a wider one slows the return",
+    source: commonPractice(),
+  });
+  return { ...hole, casingBore };
 }
 
 interface BitHoleSearch {

@@ -31,6 +31,11 @@ const holeSchema = section("One hole: a length of the job drilled at one diamete
   diameter: quantity("diameter", "Nominal diameter.", HOLE_DIAMETER),
   from: quantity("depth", "Depth where it begins; the end of the hole before it where not given.", DEPTH).optional(),
   to: quantity("depth", "Depth where it ends; the depth of the job where not given.", DEPTH).optional(),
+  casingBore: quantity(
+    "diameter",
+    "Bore of the casing set in it before the next hole is drilled.",
+    HOLE_DIAMETER,
+  ).optional(),
 });
 
 /** What the driller needs and with what. */

@@ -1,0 +1,50 @@
+import type { RateLimitName } from "@bitwright/engine";
+import type { Workup } from "@bitwright/traveler";
+import type { Figures } from "./figures.ts";
+import { textTable, wrapped } from "./text-table.ts";
+
+const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
+  weight: "weight of rig and string",
+  torque: "torque",
+  power: "rotary power",
+  advance: "advance",
+  exposure: "exposure of the cutters",
+  rate: "cleaning by the flow",
+  contactTemperature: "heat at the edges",
+};
+
+/** How to run the bit in each bed, the computed beside the rule of thumb, and what stops it going faster. */
+export function runningLines({ cut }: Workup, figures: Figures, width: number): string[] {
+  if (cut.beds.length === 0) return ["No bed of this hole is drilled with this bit."];
+  const run = textTable(
+    ["ground", "weight", "rotary", "rate low / mid / high", "torque", "advance", "faster stops at"],
+    cut.beds.map(({ bed, weight, rotarySpeed, rate, drilling, run: point }) => [
+      bed.name,
+      figures.of("force", weight),
+      figures.of("rotary speed", rotarySpeed),
+      figures.band("rate", rate),
+      figures.of("torque", drilling.bit.torque),
+      figures.of("advance", drilling.advance),
+      LIMIT_WORDS[point.computed.binds],
+    ]),
+    [0, 6],
+  );
+  const rule = textTable(
+    ["ground", "computed weight", "rotary", "rate", "rule weight", "rule rotary", "rate there", "MSE", "side force"],
+    cut.beds.map(({ bed, run: { computed, practice }, byPractice, drilling }) => [
+      bed.name,
+      figures.of("force", computed.weight),
+      figures.of("rotary speed", computed.rotarySpeed),
+      figures.of("rate", computed.rate),
+      figures.of("force", practice.weight),
+      figures.of("rotary speed", practice.rotarySpeed),
+      figures.of("rate", byPractice.rate),
+      figures.of("strength", drilling.mechanicalEnergy),
+      figures.of("share", drilling.bit.lateralShare),
+    ]),
+  );
+  const why = cut.beds.flatMap(({ bed, run: { reasons } }) =>
+    reasons.flatMap(({ sentence }) => wrapped(`- ${bed.name}: ${sentence}`, width, 2)),
+  );
+  return [...run, "", "Computed limit beside the rule of thumb (common practice):", ...rule, "", ...why];
+}

@@ -1,0 +1,68 @@
+import type { Workup } from "@bitwright/traveler";
+import type { Figures } from "./figures.ts";
+import { textTable, wrapped } from "./text-table.ts";
+
+/** What the rig does with its feed, joint by joint. */
+export function stringLines({ string, inquiry }: Workup, figures: Figures, width: number): string[] {
+  if (!string) return ["Nothing is drilled with this bit, so no string is worked out."];
+  const { neutralPoint, balanceDepth, targetWeight, makeUpTorque } = string;
+  const gauge = inquiry.inquiry.rig.gaugeForceFactor !== undefined;
+  const rows = string.joints.map(({ depth, bed, targetWeight: wanted, hangingWeight, feedForce, gaugeReading }) => [
+    figures.of("depth", depth),
+    bed,
+    figures.of("force", wanted),
+    figures.of("force", hangingWeight),
+    feedForce >= 0 ? "push" : "hold back",
+    figures.of("force", Math.abs(feedForce)),
+    ...(gauge ? [gaugeReading === undefined ? "-" : figures.of("pressure", gaugeReading)] : []),
+  ]);
+  const heads = [
+    "bit at",
+    "ground",
+    "weight wanted",
+    "string in fluid",
+    "feed",
+    "by",
+    ...(gauge ? ["feed gauge"] : []),
+  ];
+  const words = [
+    `At ${figures.of("force", targetWeight)} the string alone gives the weight from ${figures.of("depth", balanceDepth)}; deeper, hold back.`,
+    `Neutral point ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
+    ...(makeUpTorque ? [`Make the bit up to ${figures.of("torque", makeUpTorque.normal)}.`] : []),
+  ];
+  return [...textTable(heads, rows, [1, 4]), "", ...words.flatMap((line) => wrapped(line, width))];
+}
+
+/** What the flow loses, lifts and cools. */
+export function flowLines({ flow, bit }: Workup, figures: Figures): string[] {
+  const { circuit, leastAirFlow } = flow;
+  const ports = `${bit.ports.count} ports of ${figures.of("diameter", bit.ports.diameter)}`;
+  if (!circuit) {
+    return [
+      ports,
+      ...(leastAirFlow === undefined ? [] : [`Least air to lift the chips: ${figures.of("air flow", leastAirFlow)}.`]),
+    ];
+  }
+  const { cleaning, coolingFlow } = circuit;
+  return [
+    ...textTable(
+      ["stretch", "length", "speed", "loss", "flow is"],
+      [
+        ...circuit.losses.map(({ name, part, length, speed, pressureDrop, regime }) => [
+          part === "annulus" ? `annulus, ${name}` : name,
+          figures.of("depth", length),
+          part === "annulus" ? figures.of("uphole speed", speed) : figures.of("speed", speed),
+          figures.of("pressure", pressureDrop),
+          regime,
+        ]),
+        [ports, "-", figures.of("speed", circuit.ports.speed), figures.of("pressure", circuit.ports.pressureDrop), "-"],
+        ["pump", "-", "-", figures.of("pressure", circuit.pumpPressure), "-"],
+      ],
+      [0, 4],
+    ),
+    "",
+    `Flow ${figures.of("flow", flow.flow)}; practice asks for ${figures.range("flow", coolingFlow.low, coolingFlow.high)} to cool the bit.`,
+    `Uphole ${figures.of("uphole speed", circuit.slowestAnnulus.speed)} in ${circuit.slowestAnnulus.name}; chips fall back at ${figures.range("uphole speed", cleaning.slip.speed.low, cleaning.slip.speed.high)}.`,
+    `The flow cleans up to ${figures.range("rate", cleaning.rateCeiling.low, cleaning.rateCeiling.high)}.`,
+  ];
+}

@@ -1,0 +1,47 @@
+import type { UnitSystem, Workup } from "@bitwright/traveler";
+import { bitLines } from "./bit-lines.ts";
+import { figuresIn } from "./figures.ts";
+import { findingLines } from "./finding-lines.ts";
+import { groundLines } from "./ground-lines.ts";
+import { runningLines } from "./running-lines.ts";
+import { flowLines, stringLines } from "./string-flow-lines.ts";
+import { wrapped } from "./text-table.ts";
+
+/** How the summary is written. */
+export interface SummaryOptions {
+  readonly units: UnitSystem;
+  /** Name and version of the program, printed at the head. */
+  readonly program: string;
+  /** Columns of running text; tables may be wider. */
+  readonly width?: number;
+}
+
+const USUAL_WIDTH = 110;
+
+/** The whole job as a driller's office would read it on a terminal. */
+export function summaryText(workup: Workup, { units, program, width = USUAL_WIDTH }: SummaryOptions): string {
+  const figures = figuresIn(units);
+  const { job, inquiry } = workup.inquiry;
+  const { bitHole } = inquiry;
+  const section = (title: string, lines: readonly string[]) => ["", title, "=".repeat(title.length), ...lines];
+  const number = job.number === undefined ? "" : `, no. ${job.number}`;
+  return [
+    `${job.name}${number}`,
+    [job.customer, job.shop, job.date].filter((part) => part !== undefined && part !== "").join(" · "),
+    `${figures.of("diameter", bitHole.diameter)} ${bitHole.name}, ${figures.range("depth", bitHole.from, bitHole.to)} · ${program}`,
+    ...section("Is PDC the tool?", groundLines(workup, figures, width)),
+    ...section("The bit", bitLines(workup, width)),
+    ...section("How to run it", runningLines(workup, figures, width)),
+    ...section("Weight and feed", stringLines(workup, figures, width)),
+    ...section("Flow", flowLines(workup, figures)),
+    ...section("Findings", findingLines(workup, figures, width)),
+    ...section(
+      "Assumed, because the traveler does not say",
+      workup.assumed.length === 0
+        ? ["Nothing."]
+        : workup.assumed.flatMap(({ field, text, why }) => wrapped(`- ${field}: ${text}. ${why}`, width, 2)),
+    ),
+    "",
+    ...wrapped(workup.card.standing, width),
+  ].join("\n");
+}
