@@ -6,7 +6,7 @@ export function soundTraveler() {
     job: { name: "Ridge Road house well", customer: "Quillback Drilling", shop: "Fernhollow Bit Works" },
     inquiry: {
       holes: [
-        { name: "surface hole", diameter: "9 7/8 in", from: "0 ft", to: "45 ft" },
+        { name: "surface hole", diameter: "9 7/8 in", from: "0 ft", to: "45 ft", casingBore: "6.28 in" },
         { name: "open hole", diameter: "6 1/8 in", from: "45 ft", to: "300 ft" },
       ],
       rig: {
