@@ -9,7 +9,7 @@ import {
   coveringCutters,
   turned,
 } from "../../../../tests/support/random-layout.ts";
-import type { PlacedCutter } from "../bit/index.ts";
+import { uncutRings } from "../bit/index.ts";
 import { emptyEngagement, engage } from "./engage.ts";
 import { traceEdges } from "./trace-edges.ts";
 
@@ -33,19 +33,17 @@ describe("engage", () => {
     );
   });
 
-  it("takes no more than the swept rings where rings are left uncut", () => {
-    const cutters = coveringCutters(0.06);
-    const [inner, outer] = [0.03, 0.045];
-    const kept = cutters.filter(({ radius }) => radius + 0.007 < inner || radius - 0.007 > outer);
-    const layout = { holeDiameter: 0.12, cutters: kept };
-    const advance = 1 * mm;
-    const trace = traceEdges(layout, { cells: 6000 });
-    const reach = (c: PlacedCutter) => (c.faceDiameter / 2) * Math.cos(c.sideRake);
-    const gapFrom = Math.max(...kept.filter((c) => c.radius < inner).map((c) => c.radius + reach(c)));
-    const gapTo = Math.min(...kept.filter((c) => c.radius > outer).map((c) => c.radius - reach(c)));
-    const swept = Math.PI * (0.06 ** 2 - gapTo ** 2 + gapFrom ** 2) * advance;
-    // The tilted face reaches a hair farther than the flat figure above: its side points lag and so lie farther out.
-    expectClose(total(engage(trace, advance).volume), swept, 2e-3);
+  it("takes the swept part of the hole and no more where rings are left uncut", () => {
+    fc.assert(
+      fc.property(fc.array(anyCutter(0.07), { minLength: 1, maxLength: 6 }), anyAdvance, (cutters, advance) => {
+        const layout = { holeDiameter: 0.14, cutters };
+        const uncut = uncutRings(layout).reduce((sum, [from, to]) => sum + to ** 2 - from ** 2, 0);
+        const swept = Math.PI * (0.07 ** 2 - uncut) * advance;
+        // The grid counts a ring by whole cells of 0.02 mm.
+        expectClose(total(engage(traceEdges(layout, { cells: 3500 }), advance).volume), swept, 5e-3);
+      }),
+      { seed: 9, numRuns: 60 },
+    );
   });
 
   it("does not care how the bit is turned", () => {

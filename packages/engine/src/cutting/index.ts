@@ -42,7 +42,7 @@ export {
   WEAR_QUICKENS_TEMPERATURE,
 } from "./flat-temperature.ts";
 export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
-export { BREAKING_CORE_RADIUS, layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
+export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
 export {
   adjustedSpecificEnergy,
   bitFrictionNumber,
@@ -54,6 +54,7 @@ export {
 } from "./specific-energy.ts";
 export { type SteadyDrilling, type SteadyDrillingInput, steadyDrilling } from "./steady-drilling.ts";
 export { type TraceGrid, traceEdges, USUAL_CELL_WIDTH } from "./trace-edges.ts";
+export { USUAL_FILM_COEFFICIENT, usualCoolingFilm } from "./usual-cooling-film.ts";
 export {
   type BitLaw,
   type BitLawPoint,

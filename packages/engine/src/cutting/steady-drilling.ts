@@ -80,19 +80,8 @@ export function steadyDrilling(input: SteadyDrillingInput): SteadyDrilling {
   const cutters = cutterLoads({ trace, response }, state, { rotarySpeed, ...(heat ? { heat } : {}) });
   const { efficiency } = figures;
   const findings = gravestFirst([
-    ...layoutFindings(trace, ringsWithoutPass(trace)),
+    ...layoutFindings(trace),
     ...drillingFindings({ bit, cutters, efficiency, ...(exposure === undefined ? {} : { exposure }) }),
   ]);
   return { ...figures, cutters, trace, state, findings, working: drillingWorkings(figures, response, responseFrom) };
-}
-
-function ringsWithoutPass({ firstPass, cellWidth }: EdgeTrace): [number, number][] {
-  const rings: [number, number][] = [];
-  for (let cell = 0; cell + 1 < firstPass.length; cell++) {
-    if (firstPass[cell + 1] > firstPass[cell]) continue;
-    const last = rings.at(-1);
-    if (last && last[1] === cell * cellWidth) last[1] = (cell + 1) * cellWidth;
-    else rings.push([cell * cellWidth, (cell + 1) * cellWidth]);
-  }
-  return rings;
 }
