@@ -20,8 +20,7 @@ export function laboratoryBit(bit: LaboratoryBit, wornHeight = 0, chamferWidth =
   const cutters = Array.from({ length: bit.cutters }, (_, i) => {
     const station = (holeDiameter / 2) * Math.sqrt((i + 0.5) / bit.cutters);
     return {
-      radius: Math.min(station, 0.45 * faceDiameter),
-      ...(i > 0 ? { radius: station } : {}),
+      radius: i === 0 ? Math.min(station, 0.45 * faceDiameter) : station,
       azimuth: ((i % bit.wings) * 2 * Math.PI) / bit.wings,
       height: 0,
       profileAngle: 0,

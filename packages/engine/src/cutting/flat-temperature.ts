@@ -24,7 +24,7 @@ export const LEACHED_TABLE_LIMIT = 1473.15;
 /**
  * Conductivity of the tungsten carbide behind the table [W/(m·K)].
  *
- * @source (b) recalled from handbook tables, about 100
+ * @source (b) recalled from property tables, about 100
  */
 export const CARBIDE_CONDUCTIVITY = 100;
 
