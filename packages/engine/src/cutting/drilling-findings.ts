@@ -34,17 +34,20 @@ export function drillingFindings({
   bit,
   cutters,
   efficiency,
+  bevelRubs,
   exposure,
 }: {
   readonly bit: BitLoads;
   readonly cutters: readonly CutterLoad[];
   /** Intrinsic over drilling specific energy [-]. */
   readonly efficiency: number;
+  /** Whether some cutter's bevel rubs instead of cutting in this rock. */
+  readonly bevelRubs: boolean;
   /** Height of the cutter tips over the wing [m]. */
   readonly exposure?: number;
 }): Finding[] {
   return [
-    ...energyFindings(efficiency),
+    ...energyFindings(efficiency, bevelRubs),
     ...lateralFindings(bit),
     ...cutters.flatMap((cutter) => [
       ...shareFindings(cutter, cutters.length),
@@ -57,8 +60,23 @@ export function drillingFindings({
 // Rounding of some thousand sums stays well below this.
 const ROUNDING = 1e-6;
 
-function energyFindings(efficiency: number): Finding[] {
+function energyFindings(efficiency: number, bevelRubs: boolean): Finding[] {
   if (!(efficiency > 1 + ROUNDING)) return [];
+  if (bevelRubs) {
+    return [
+      {
+        code: "torque-low-under-bevels",
+        severity: "note",
+        where: "bit",
+        message:
+          "The law of a rubbing bevel counts friction but no work for the rock that leaves under it: torque and specific energy read low by about this much.",
+        value: efficiency,
+        limit: 1,
+        unit: "-",
+        source: derivedFrom("intrinsic specific energy over that of the summed cutters"),
+      },
+    ];
+  }
   return [
     {
       code: "left-of-cutting-point",

@@ -5,9 +5,9 @@ import type { Engagement } from "./engage.ts";
 
 /** Forces of the rock on each cutter, one entry per cutter of the layout. */
 export interface EdgeLoads {
-  /** Normal load that cuts, summed along the edge [N]. */
+  /** Normal load of the face that cuts, summed along the edge [N]. */
   readonly cuttingNormal: Float64Array;
-  /** Normal load that only presses: flat, and chamfer beyond what cutting asks [N]. */
+  /** Normal load of flat and rubbing chamfer [N]. */
   readonly contactNormal: Float64Array;
   /** Part of the weight that cuts [N]. */
   readonly cuttingAxial: Float64Array;
@@ -103,11 +103,13 @@ export function edgeLoads(
       const depth = taken * cosine;
       const chamfered = Math.min(depth, chamferHeight[k]);
       const flat = Math.min(flatLength[k], kappa * depth);
-      const cutting = law.faceNormal * depth * width;
-      const onChamfer = (law.chamferNormal - law.faceNormal) * chamfered * width;
+      // A bevel that cuts as a part of the face has no length along travel and counts with the face.
+      const bevel = law.chamferLength > 0 ? chamfered : 0;
+      const cutting = law.faceNormal * (depth - bevel) * width;
+      const onChamfer = law.chamferNormal * bevel * width;
       const onFlat = contactStress * flat * width;
       const contact = onChamfer + onFlat;
-      const drag = (law.faceDrag * (depth - chamfered) + law.chamferDrag * chamfered) * width + flatFriction * onFlat;
+      const drag = (law.faceDrag * (depth - bevel) + law.chamferDrag * bevel) * width + flatFriction * onFlat;
       const axial = (cutting + contact) * cosine;
       const outward = axial * slope[k];
       cuttingNormal[by] += cutting;
@@ -124,7 +126,7 @@ export function edgeLoads(
       engagedWidth[by] += width;
       if (contact > 0) {
         contactWidth[by] += width;
-        contactArea[by] += (flat + (onChamfer > 0 ? law.chamferLength * chamfered : 0)) * width;
+        contactArea[by] += (flat + law.chamferLength * bevel) * width;
       }
       if (depth > deepest[by]) deepest[by] = depth;
     }

@@ -20,19 +20,15 @@ export interface EdgeResponse {
 /**
  * The force law of one cutter in one rock, apart from its flat.
  *
- * Sharp face: drag ε, normal ζ ε with ζ = tan(β + ψ). Chamfer, whose own rake is β + χ: it cuts while
- * ε tan(β + χ + ψ) is the lesser normal load and rubs under the contact stress, σ_c tan(β + χ), once that is; its drag
- * follows at max(μ, cot(β + χ + ψ)).
- *
- * Two floors are set under the chamfer, because a bevel cannot make rock come off for less than the sharp face does.
- * Its normal load is at least ζ ε: the contact limit speaks of the stress on a bevel's projection along travel and falls
- * to nothing as the bevel does. Its drag is at least ε plus μ times the normal load beyond ζ ε: the rock under the
- * bevel leaves the hole too, and what presses beyond cutting rubs. So every state of a bevelled cutter lies on the
- * friction line E = E0 + μ S, right of the cutting point. For a 45° bevel the normal load is untouched by both.
+ * Sharp face: drag ε, normal ζ ε with ζ = tan(β + ψ). Chamfer, whose own rake is β + χ: its normal load is the lesser of
+ * cutting, ε tan(β + χ + ψ), and rubbing under the contact stress, σ_c tan(β + χ); its drag is that load times
+ * max(μ, cot(β + χ + ψ)). A bevel so slight that this is less than the sharp face's ζ ε cuts as a part of the face: the
+ * contact limit speaks of the bevel's projection along travel and falls to nothing as the bevel does, and grinding an edge
+ * off never made rock come away for less.
  *
  * @throws RangeError when a constant of the rock is negative or the face leans so far that β + ψ reaches 90°
- * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled, for face and friction line;
- *   (d) the chamfer as a face of its own rake with the two floors
+ * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled, for the face; (d) the chamfer as
+ *   a face of its own rake, held to the sharp face where it is slight (docs/decisions, slight bevels)
  */
 export function edgeResponse(cutter: PlacedCutter, response: RockResponse): EdgeResponse {
   const { backRake, chamferAngle } = cutter;
@@ -40,25 +36,24 @@ export function edgeResponse(cutter: PlacedCutter, response: RockResponse): Edge
   requirePositive({ specificEnergy });
   requireNotNegative({ contactStress, faceFriction, flatFriction, kappa });
   const faceNormal = specificEnergy * cuttingRatio({ backRake, faceFriction });
-  const ownRake = backRake + chamferAngle;
-  if (!(chamferAngle > 0 && ownRake < Math.PI / 2)) {
-    return {
-      faceDrag: specificEnergy,
-      faceNormal,
-      chamferDrag: specificEnergy,
-      chamferNormal: faceNormal,
-      chamferLength: 0,
-    };
-  }
-  const cuts = ownRake + faceFriction < Math.PI / 2;
-  const cutting = cuts ? specificEnergy * Math.tan(ownRake + faceFriction) : Number.POSITIVE_INFINITY;
-  const rubbing = contactStress * Math.tan(ownRake);
-  const chamferNormal = Math.max(faceNormal, Math.min(cutting, rubbing));
-  const onFrictionLine = specificEnergy + flatFriction * (chamferNormal - faceNormal);
-  return {
+  const face: EdgeResponse = {
     faceDrag: specificEnergy,
     faceNormal,
-    chamferDrag: Math.max(flatFriction * chamferNormal, onFrictionLine),
+    chamferDrag: specificEnergy,
+    chamferNormal: faceNormal,
+    chamferLength: 0,
+  };
+  const ownRake = backRake + chamferAngle;
+  if (!(chamferAngle > 0 && ownRake < Math.PI / 2)) return face;
+  const lean = ownRake + faceFriction;
+  const cuts = lean < Math.PI / 2;
+  const cutting = cuts ? specificEnergy * Math.tan(lean) : Number.POSITIVE_INFINITY;
+  const rubbing = contactStress * Math.tan(ownRake);
+  const chamferNormal = Math.min(cutting, rubbing);
+  if (chamferNormal < faceNormal) return face;
+  return {
+    ...face,
+    chamferDrag: chamferNormal * Math.max(flatFriction, cuts ? 1 / Math.tan(lean) : 0),
     chamferNormal,
     chamferLength: Math.tan(ownRake),
   };

@@ -7,6 +7,7 @@ import { type CutterLoad, cutterLoads } from "./cutter-load.ts";
 import { type DrilledState, drillAtWeight } from "./drilled-state.ts";
 import { drillingFindings } from "./drilling-findings.ts";
 import { type DrillingFigures, drillingWorkings } from "./drilling-workings.ts";
+import { edgeResponse } from "./edge-response.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
 import { layoutFindings } from "./layout-findings.ts";
 import {
@@ -79,9 +80,12 @@ export function steadyDrilling(input: SteadyDrillingInput): SteadyDrilling {
   };
   const cutters = cutterLoads({ trace, response }, state, { rotarySpeed, ...(heat ? { heat } : {}) });
   const { efficiency } = figures;
+  const bevelRubs = layout.cutters.some(
+    (cutter) => cutter.chamferWidth > 0 && edgeResponse(cutter, response).chamferLength > 0,
+  );
   const findings = gravestFirst([
     ...layoutFindings(trace),
-    ...drillingFindings({ bit, cutters, efficiency, ...(exposure === undefined ? {} : { exposure }) }),
+    ...drillingFindings({ bit, cutters, efficiency, bevelRubs, ...(exposure === undefined ? {} : { exposure }) }),
   ]);
   return { ...figures, cutters, trace, state, findings, working: drillingWorkings(figures, response, responseFrom) };
 }
