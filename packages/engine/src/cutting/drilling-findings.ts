@@ -143,7 +143,7 @@ function shareFindings({ cutter, volumeShare }: CutterLoad, count: number): Find
 }
 
 function exposureFindings({ cutter, deepest }: CutterLoad, exposure: number | undefined): Finding[] {
-  if (exposure === undefined || !(deepest > exposure)) return [];
+  if (exposure === undefined || !(deepest > exposure * (1 + ROUNDING))) return [];
   return [
     {
       code: "exposure-used-up",
@@ -160,7 +160,7 @@ function exposureFindings({ cutter, deepest }: CutterLoad, exposure: number | un
 }
 
 function heatFindings({ cutter, contactTemperature }: CutterLoad): Finding[] {
-  if (contactTemperature === undefined || !(contactTemperature > WEAR_QUICKENS_TEMPERATURE)) return [];
+  if (contactTemperature === undefined || !(contactTemperature > WEAR_QUICKENS_TEMPERATURE * (1 + ROUNDING))) return [];
   const ruined = contactTemperature > COBALT_TABLE_LIMIT;
   return [
     {

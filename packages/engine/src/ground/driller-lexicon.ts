@@ -204,7 +204,7 @@ export const lexiconRows: readonly (readonly [LexiconEntry, string])[] = [
   // Words that would otherwise be read as a material or a state.
   [
     { does: "nothing" },
-    "slightly weathered|fresh|not cored|no core|non plastic|low plasticity|medium plasticity|hard water|salt water|saltwater|drilling mud|gravel pack",
+    "slightly weathered|medium hard|med hard|moderately hard|mod hard|medium soft|moderately strong|fresh|not cored|no core|non plastic|low plasticity|medium plasticity|hard water|salt water|saltwater|drilling mud|gravel pack",
   ],
   [name("clay", { lesser: true }), "clayband|clay bands"],
   [vague("gravel", { lesser: true, hazards: ["impact"] }), "rock fragment|rock pieces|rock piece"],

@@ -4,7 +4,7 @@ import { tickStep, ticks } from "./axis-ticks.ts";
 import { crescentOutline } from "./crescent-outline.ts";
 import { holeBottom } from "./hole-bottom.ts";
 import type { Crescent, PassingPlane } from "./passing-plane.ts";
-import type { UncutRing } from "./uncut-rings.ts";
+import type { UncutRings } from "./uncut-words.ts";
 
 /** What the picture of the cut laid flat is drawn from. */
 export interface FlatLayersInput {
@@ -15,7 +15,7 @@ export interface FlatLayersInput {
   readonly holeRadius: number;
   readonly steps: readonly number[];
   readonly numbers: readonly string[];
-  readonly uncut: readonly UncutRing[];
+  readonly uncut: UncutRings;
   /** Page x of the axis [mm]. */
   readonly left: number;
   /** Page y of the bottom of the cut [mm]. */
@@ -124,7 +124,7 @@ function uncutColumns(
   { uncut, advance, id }: FlatLayersInput,
   toPage: (radius: number, height: number) => PagePoint,
 ): Svg[] {
-  return uncut.map(({ from, to }) => {
+  return uncut.map(([from, to]) => {
     const [x, y] = toPage(from, -advance);
     const [right, low] = toPage(to, 0);
     return element("rect", { x, y, width: Math.max(0.5, right - x), height: low - y, fill: `url(#${id}-uncut)` });

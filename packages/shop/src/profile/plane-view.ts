@@ -1,19 +1,11 @@
-import { CUT_RAMP, HALO, INK, PAPER, ROCK, SOFT_INK, STEEL, TYPE, textAt } from "../sheet/index.ts";
+import { CUT_RAMP, HALO, INK, PAPER, ROCK, SOFT_INK, STEEL, TYPE, textAt, textWidth } from "../sheet/index.ts";
 import { element, linePath, type PagePoint, type Svg, softPath, thinned } from "../svg/index.ts";
 import { crescentOutline } from "./crescent-outline.ts";
 import { holeBottom } from "./hole-bottom.ts";
 import { numberPlaces, type Tip } from "./number-places.ts";
 import type { PassingPlane, PlaneLine } from "./passing-plane.ts";
-import type { UncutRing } from "./uncut-rings.ts";
-
-/** A stretch of the profile with a name of the trade. */
-export interface ProfileZone {
-  readonly name: string;
-  /** Inner radius [m]. */
-  readonly from: number;
-  /** Outer radius [m]. */
-  readonly to: number;
-}
+import type { NamedZone } from "./profile-line.ts";
+import type { UncutRings } from "./uncut-words.ts";
 
 /** What the main picture of the profile sheet is drawn from. */
 export interface PlaneViewInput {
@@ -22,8 +14,8 @@ export interface PlaneViewInput {
   /** Step of the colour ramp for each cutter [-]. */
   readonly steps: readonly number[];
   readonly numbers: readonly string[];
-  readonly uncut: readonly UncutRing[];
-  readonly zones: readonly ProfileZone[];
+  readonly uncut: UncutRings;
+  readonly zones: readonly NamedZone[];
   /** The line of the profile, from the axis outward. */
   readonly profile: PlaneLine;
   /** Hole radius [m]. */
@@ -97,7 +89,7 @@ function rock({ plane, holeRadius, toPage, top, bottom, uncut }: PlaneViewInput)
   for (const [cell, height] of holeBottom(plane.crescents, cellWidth)) {
     line.push(toPage(cell * cellWidth, height), toPage((cell + 1) * cellWidth, height));
   }
-  for (const { from, to } of uncut) line.push([toPage(from, 0)[0], top], [toPage(to, 0)[0], top]);
+  for (const [from, to] of uncut) line.push([toPage(from, 0)[0], top], [toPage(to, 0)[0], top]);
   line.sort((a, b) => a[0] - b[0]);
   const wall = toPage(holeRadius, 0)[0];
   const axis = toPage(0, 0)[0];
@@ -153,7 +145,7 @@ function axisAndGauge({ holeRadius, toPage, top, bottom }: PlaneViewInput): Svg 
 }
 
 function uncutMarks({ uncut, toPage, top, bottom, id }: PlaneViewInput): Svg[] {
-  return uncut.map(({ from, to }) => {
+  return uncut.map(([from, to]) => {
     const x = toPage(from, 0)[0];
     const width = Math.max(0.5, toPage(to, 0)[0] - x);
     return element("rect", {
@@ -173,17 +165,20 @@ function zoneNames({ zones, toPage, top }: PlaneViewInput): Svg[] {
   return zones.map(({ name, from, to }) => {
     const left = toPage(from, 0)[0];
     const right = toPage(to, 0)[0];
+    // The gauge stands upright and has no width: its name goes beside it.
+    if (right - left < 1) return textAt([right + 1, y], name, TYPE.caption);
+    const fits = textWidth(name, TYPE.caption) < right - left;
     const bracket = linePath([
-      [left, y + 2],
-      [left, y + 1],
-      [right, y + 1],
-      [right, y + 2],
+      [left + 0.3, y + 2.2],
+      [left + 0.3, y + 1],
+      [right - 0.3, y + 1],
+      [right - 0.3, y + 2.2],
     ]);
     return element(
       "g",
       { class: "zone" },
       element("path", { d: bracket, fill: "none", stroke: SOFT_INK, "stroke-width": 0.2 }),
-      textAt([(left + right) / 2, y], name, TYPE.caption, { "text-anchor": "middle" }),
+      ...(fits ? [textAt([(left + right) / 2, y], name, TYPE.caption, { "text-anchor": "middle" })] : []),
     );
   });
 }

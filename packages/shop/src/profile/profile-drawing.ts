@@ -1,13 +1,14 @@
-import type { EdgeTrace, Engagement } from "@bitwright/engine";
+import { type BitProfile, type EdgeTrace, type Engagement, uncutRings } from "@bitwright/engine";
 import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
 import { DRAWING_ROOM, drawingSheet, rampStep, type SheetTitle, scaleThatFits } from "../sheet/index.ts";
 import type { PagePoint, Svg } from "../svg/index.ts";
 import { flatLayers } from "./flat-layers.ts";
 import { type PlaneLine, passingPlane } from "./passing-plane.ts";
-import { type ProfileZone, planeView, uncutHatch } from "./plane-view.ts";
+import { planeView, uncutHatch } from "./plane-view.ts";
+import { drawnProfile } from "./profile-line.ts";
 import { shareBars } from "./share-bars.ts";
 import { tipLine, tipsOf } from "./tips.ts";
-import { type UncutRing, uncutRings } from "./uncut-rings.ts";
+import { type UncutRings, uncutWords } from "./uncut-words.ts";
 
 /** What the profile drawing is made from. */
 export interface ProfileDrawingInput {
@@ -25,9 +26,8 @@ export interface ProfileDrawingInput {
   readonly units: UnitSystem;
   /** What to write at each cutter; its number in the layout, from 1, where not given. */
   readonly numbers?: readonly string[];
-  readonly zones?: readonly ProfileZone[];
-  /** The line the tips were laid on, from the axis outward; through the tips where not given. */
-  readonly profile?: PlaneLine;
+  /** The profile the tips were laid on, with its zones; a line through the tips stands in for it where not known. */
+  readonly profile?: BitProfile;
   /** Start of every id in the drawing; `profile` where not given. */
   readonly id?: string;
 }
@@ -52,7 +52,8 @@ export function profileDrawing(input: ProfileDrawingInput): string {
   const cuts = engagement !== undefined && advance > 0;
   const plane = passingPlane(trace, cuts ? engagement : undefined);
   const numbers = layout.cutters.map((_, k) => input.numbers?.[k] ?? String(k + 1));
-  const uncut = uncutRings(trace);
+  const uncut = uncutRings(layout);
+  const drawn = input.profile ? drawnProfile(input.profile) : undefined;
   const below = cuts ? BARS + LAYERS_WITH_AXES : 0;
   const room = {
     width: DRAWING_ROOM.right - DRAWING_ROOM.left - AROUND.left - AROUND.right,
@@ -84,8 +85,8 @@ export function profileDrawing(input: ProfileDrawingInput): string {
     steps,
     numbers,
     uncut,
-    zones: input.zones ?? [],
-    profile: input.profile ?? tipLine(layout.cutters, plane, tips),
+    zones: drawn?.zones ?? [],
+    profile: drawn ? raised(drawn.line, advance / 2) : tipLine(layout.cutters, plane, tips),
     holeRadius,
     toPage,
     top,
@@ -123,7 +124,7 @@ export function profileDrawing(input: ProfileDrawingInput): string {
       }),
     );
   }
-  const sub = subheading(cuts ? advanceText : undefined, uncut, units);
+  const sub = subheading(cuts ? advanceText : undefined, uncut, units, drawn ? "the profile" : "the line of tips");
   return drawingSheet({
     id,
     heading: "Profile and cut",
@@ -156,15 +157,15 @@ function niceTop(largest: number): number {
   return tops.find((top) => largest <= top + 1e-12) ?? 1;
 }
 
-function subheading(advanceText: string | undefined, uncut: readonly UncutRing[], units: UnitSystem): string[] {
+/** The profile where the cutters pass on average, half an advance above where the bit stands at the end of its turn. */
+function raised({ radius, height }: PlaneLine, by: number): PlaneLine {
+  return { radius, height: height.map((at) => at - by) };
+}
+
+function subheading(advanceText: string | undefined, uncut: UncutRings, units: UnitSystem, dashed: string): string[] {
   const first =
     advanceText === undefined
-      ? "All cutters turned into one plane; the dashed line runs through their tips."
-      : `All cutters in one plane of the hole at ${advanceText}. Filled: what each takes; dashed: the line of tips.`;
-  if (uncut.length === 0) return [first, "Every radius of the hole is swept by a cutter."];
-  const length = (value: number) => formatQuantity("length", value, units, { figures: 3 });
-  const rings = uncut.map(({ from, to }) =>
-    from === 0 ? `core to ${length(to)} radius` : `${length(from)} to ${length(to)} radius`,
-  );
-  return [first, `Hatched, no cutter sweeps it: ${rings.join("; ")}.`];
+      ? `All cutters turned into one plane; dashed: ${dashed}.`
+      : `All cutters in one plane of the hole at ${advanceText}. Filled: what each takes; dashed: ${dashed}.`;
+  return [first, uncutWords(uncut, units)];
 }

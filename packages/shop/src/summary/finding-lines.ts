@@ -34,7 +34,7 @@ function figureOf(finding: StationFinding, figures: Figures): string {
 
 const KIND_OF_UNIT: Readonly<Record<string, QuantityKind>> = {
   N: "force",
-  "N·m": "torque",
+  N·m: "torque",
   Pa: "pressure",
   "m³/s": "flow",
   "rad/s": "rotary speed",

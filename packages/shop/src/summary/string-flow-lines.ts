@@ -27,7 +27,9 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
   ];
   const words = [
     `At ${figures.of("force", targetWeight)} the string alone gives the weight from ${figures.of("depth", balanceDepth)}; deeper, hold back.`,
-    `Neutral point ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
+    neutralPoint.part === "above the string"
+      ? "The whole string is pressed; it has no neutral point."
+      : `Neutral point ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
     ...(makeUpTorque ? [`Make the bit up to ${figures.of("torque", makeUpTorque.normal)}.`] : []),
   ];
   return [...textTable(heads, rows, [1, 4]), "", ...words.flatMap((line) => wrapped(line, width))];

@@ -1,4 +1,4 @@
-import { classifyGround, commonPractice, rockTable } from "@bitwright/engine";
+import { classifyGround, commonPractice, rockTable, strengthInState } from "@bitwright/engine";
 import { formatQuantity } from "../../quantity/index.ts";
 import { oneOf } from "../nearest-names.ts";
 import type { ResolvedBed } from "../resolved-traveler.ts";
@@ -51,24 +51,24 @@ export function rockOf(
 
 /** The strength of a bed that only has a rock's name is that of the table, a wide band: said for each bed. */
 export function assumeTableStrength(
-  rock: string | undefined,
+  { rock, phrase }: { readonly rock?: string; readonly phrase?: string },
   path: string,
-  traveler: ReadTraveler,
+  { overrides, lists }: ReadTraveler,
   notes: ReadingNotes,
 ): void {
-  const { overrides, lists } = traveler;
   const own = lists?.rocks?.find(({ id }) => id === rock);
   if (rock === undefined || own?.ucs || overrides?.rocks?.[rock]?.ucs) return;
   const listed = rockTable.find(({ id }) => id === (own?.like ?? rock));
   if (!listed) return;
-  const { low, mid, high } = listed.ucs;
+  const modifiers = phrase === undefined ? [] : classifyGround(phrase).modifiers;
+  const { low, mid, high } = strengthInState({ rock: listed, modifiers });
   const text = [low, mid, high].map((side) => formatQuantity("strength", side, "field", { figures: 3 }));
   notes.assume({
     field: `${path}.strength`,
     text: `${text[0]} to ${text[2]}, mid ${text[1]}`,
     si: mid,
     unit: "Pa",
-    why: `what is usual for ${listed.name}; a sample, a log or a returned bit tells more`,
+    why: `what is usual for ${listed.name} as it is described; a sample, a log or a returned bit tells more`,
     source: listed.sources.ucs,
   });
 }

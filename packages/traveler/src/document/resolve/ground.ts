@@ -26,7 +26,7 @@ export function resolveGround({ traveler, rocks, bitHole }: GroundQuestion, note
       const expected = "give the strength itself or a log reading to work it from, not both";
       notes.refuse({ field: `${path}.strengthFrom`, got: "strength and strengthFrom", expected });
     }
-    if (!given.strength && !given.strengthFrom) assumeTableStrength(rock.rock, path, traveler, notes);
+    if (!given.strength && !given.strengthFrom) assumeTableStrength({ ...given, ...rock }, path, traveler, notes);
     if (!span) continue;
     beds.push({
       path,
