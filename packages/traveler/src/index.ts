@@ -4,3 +4,4 @@ export * from "./layout-file/index.ts";
 export * from "./quantity/index.ts";
 export { workUp } from "./work-up.ts";
 export * from "./workup.ts";
+export { workupJson } from "./workup-json.ts";

@@ -1,4 +1,11 @@
-import { type BitChoice, type BitSpec, catalogCutter, type Cutter, type RakeSchedule, USUAL_LEACHED_DEPTH } from "@bitwright/engine";
+import {
+  type BitChoice,
+  type BitSpec,
+  type Cutter,
+  catalogCutter,
+  type RakeSchedule,
+  USUAL_LEACHED_DEPTH,
+} from "@bitwright/engine";
 import type { ResolvedBitSpec, ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { formatQuantity } from "../quantity/index.ts";
 
@@ -12,7 +19,11 @@ export interface BitOrder {
 }
 
 /** Puts what the traveler asks of a bit over what the rules would choose. */
-export function bitOrder(asked: ResolvedBitSpec, rules: BitChoice, { lists }: Pick<ResolvedTraveler, "lists">): BitOrder {
+export function bitOrder(
+  asked: ResolvedBitSpec,
+  rules: BitChoice,
+  { lists }: Pick<ResolvedTraveler, "lists">,
+): BitOrder {
   const departures: string[] = [];
   const pick = <T>(name: string, wanted: T | undefined, ruled: T, show: (value: T) => string): T => {
     if (wanted === undefined) return ruled;
@@ -33,8 +44,11 @@ export function bitOrder(asked: ResolvedBitSpec, rules: BitChoice, { lists }: Pi
   const onWing = pick("cutters on a wing", asked.cuttersPerWing, rules.wings.value.cuttersPerWing, words);
   const material = pick("body", asked.body, rules.body.value, words);
   const shape = pick("profile", asked.profile?.shape, rules.profile.value, words);
-  const ports = pick("ports", asked.ports, rules.ports.value, ({ count, diameter }) =>
-    `${count} of ${formatQuantity("diameter", diameter, "field")}`,
+  const ports = pick(
+    "ports",
+    asked.ports,
+    rules.ports.value,
+    ({ count, diameter }) => `${count} of ${formatQuantity("diameter", diameter, "field")}`,
   );
   const gaugeLength = asked.gaugeLength ?? rules.gauge.value.padLength;
   return {

@@ -38,7 +38,11 @@ export function cardStation({ job, inquiry }: ResolvedTraveler, question: CardQu
     flow: flow.flow,
     beds: inHole.map((fit) => {
       const drilled = cut.beds.find((bed) => bed.fit === fit);
-      return drilled ? { fit, run: drilled.run, rate: drilled.rate, feed: feedIn(drilled, string) } : { fit };
+      const { bed } = fit;
+      const top = Math.max(bed.top, bitHole.from);
+      const clipped = { ...fit, bed: { ...bed, top, bottom: Math.min(bed.bottom, bitHole.to) } };
+      if (!drilled) return { fit: clipped };
+      return { fit: clipped, run: drilled.run, rate: drilled.rate, feed: feedIn(drilled, string) };
     }),
     casing: advice.casing,
     ...(first ? { breakIn: breakInFor({ fullWeight: first.weight, fullSpeed: first.rotarySpeed }) } : {}),
