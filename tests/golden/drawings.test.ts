@@ -1,8 +1,17 @@
-import { type BitLayout, engage, type PlacedCutter, traceEdges } from "@bitwright/engine";
+import {
+  type BitLayout,
+  catalogCutter,
+  engage,
+  generateLayout,
+  type PlacedCutter,
+  type ProfileShape,
+  traceEdges,
+  usualRakes,
+} from "@bitwright/engine";
 import { cutterTableCsv, faceDrawing, profileDrawing } from "@bitwright/shop";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
-import { degree, mm } from "../support/field-units.ts";
+import { degree, inch, mm } from "../support/field-units.ts";
 import { elementsWhere, type XmlElement, xmlTree } from "../support/xml-tree.ts";
 import { expectGolden } from "./golden-file.ts";
 import { inventedBit, inventedTitle } from "./invented-bit.ts";
@@ -54,6 +63,22 @@ function stretchAt(points: readonly Point[], x: number): Point | undefined {
   return ys.length === 2 ? [Math.min(...ys), Math.max(...ys)] : undefined;
 }
 
+/** Holds centred labels to not touching, their widths reckoned at six tenths of the size for each figure. */
+function expectApart(labels: readonly XmlElement[]): void {
+  const boxes = labels.map(({ text, attributes }) => {
+    const size = Number(attributes["font-size"]);
+    return { x: Number(attributes.x), y: Number(attributes.y), width: 0.6 * size * text.length, height: 0.75 * size };
+  });
+  boxes.forEach((one, k) => {
+    for (const other of boxes.slice(k + 1)) {
+      const apart =
+        Math.abs(one.x - other.x) >= (one.width + other.width) / 2 ||
+        Math.abs(one.y - other.y) >= Math.max(one.height, other.height);
+      expect(apart, `numbers at ${one.x}, ${one.y} and ${other.x}, ${other.y}`).toBe(true);
+    }
+  });
+}
+
 function cutter(pose: Partial<PlacedCutter>): PlacedCutter {
   return { ...inventedBit.cutters[0], azimuth: 0, height: 0, profileAngle: 0, backRake: 0, sideRake: 0, ...pose };
 }
@@ -99,28 +124,8 @@ describe.each(Object.entries(drawings))("the %s drawing", (_, svg) => {
     );
   });
 
-  it("sets no number over another and none off the sheet", () => {
-    const boxes = byClass(root, "cutter-number")
-      .flatMap(textsIn)
-      .map(({ text, attributes }) => {
-        const size = Number(attributes["font-size"]);
-        return {
-          x: Number(attributes.x),
-          y: Number(attributes.y),
-          width: 0.6 * size * text.length,
-          height: 0.75 * size,
-        };
-      });
-    boxes.forEach((one, k) => {
-      expect(one.x).toBeGreaterThan(10);
-      expect(one.x).toBeLessThan(200);
-      for (const other of boxes.slice(k + 1)) {
-        const apart =
-          Math.abs(one.x - other.x) >= (one.width + other.width) / 2 ||
-          Math.abs(one.y - other.y) >= Math.max(one.height, other.height);
-        expect(apart, `numbers at ${one.x}, ${one.y} and ${other.x}, ${other.y}`).toBe(true);
-      }
-    });
+  it("sets no number over another", () => {
+    expectApart(byClass(root, "cutter-number").flatMap(textsIn));
   });
 
   it("sets nothing smaller than 2.5 mm", () => {
@@ -156,6 +161,57 @@ describe.each(Object.entries(drawings))("the %s drawing", (_, svg) => {
       const [, marked] = textsIn(bars[k]);
       expectClose(length / 1000 / scaleOf(svg), numbersIn(marked.text)[0] * unit, 1e-3);
     }
+  });
+});
+
+describe("drawings of generated bits", () => {
+  const bits: [string, number, number, string, ProfileShape][] = [
+    ["3 in, three wings, steps", 3, 3, "1008", "step"],
+    ["6 1/8 in, five wings", 6.125, 5, "1308", "short parabolic"],
+    ["8 1/2 in, six wings", 8.5, 6, "1308", "medium parabolic"],
+    ["12 in, six wings, flat", 12, 6, "1608", "flat"],
+  ];
+
+  it.each(bits)("%s: every number once, none over another, nothing off the sheet", (_, inches, wings, code, shape) => {
+    const { layout, profile: line } = generateLayout({
+      holeDiameter: inches * inch,
+      profile: { shape },
+      wings: { wings },
+      cutter: catalogCutter(code),
+      rakes: usualRakes(),
+      material: "matrix",
+    });
+    const laid = traceEdges(layout, { cells: 200 });
+    const svgs = [
+      faceDrawing({ layout, ports: { count: wings, diameter: 0.5 * inch }, ...common }),
+      profileDrawing({ trace: laid, engagement: engage(laid, 0.8 * mm), profile: line, ...common }),
+    ];
+    for (const svg of svgs) {
+      const tree = xmlTree(svg);
+      const labels = byClass(tree, "cutter-number").flatMap(textsIn);
+      expect(labels.map(({ text }) => Number(text)).sort((a, b) => a - b)).toEqual(
+        layout.cutters.map((__, k) => k + 1),
+      );
+      expectApart(labels);
+      for (const { attributes, text } of textsIn(tree)) {
+        expect(Number(attributes.x), text).toBeGreaterThan(8);
+        expect(Number(attributes.x), text).toBeLessThan(202);
+        expect(Number(attributes.y), text).toBeGreaterThan(8);
+        expect(Number(attributes.y), text).toBeLessThan(271);
+      }
+      for (const { attributes } of elementsWhere(
+        tree,
+        ({ name, attributes: { d } }) => name === "path" && !/[AC]/.test(d),
+      )) {
+        for (const [x, y] of corners(attributes.d)) {
+          expect(x >= 8 && x <= 202 && y >= 8 && y <= 271, `${x}, ${y}`).toBe(true);
+        }
+      }
+    }
+    const zones = byClass(svgs[1], "zone")
+      .flatMap(textsIn)
+      .map(({ text }) => text);
+    expect(zones).toContain("nose");
   });
 });
 

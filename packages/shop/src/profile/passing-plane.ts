@@ -51,16 +51,50 @@ export function passingPlane(trace: EdgeTrace, engagement?: Engagement): Passing
   const past = layout.cutters.map(({ azimuth }) => wrapped(azimuth - start));
   const outlines = layout.cutters.map((cutter, k) => outline(cutter, { holeRadius, perRadian, past: past[k] }));
   const sections = engagement ? cutSections(trace, engagement) : [];
-  const crescents = sections.map(({ cutter, radius, edge, rock, edgeInHole }): Crescent => {
-    const centre = layout.cutters[cutter].azimuth;
-    const lag = edge.map((height, k) => {
-      const azimuth = perRadian > 0 ? (height - edgeInHole[k]) / perRadian : 0;
-      return perRadian * (past[cutter] + shortWay(azimuth - centre));
-    });
-    const lagged = (heights: readonly number[]) => heights.map((height, k) => height - lag[k]);
-    return { cutter, radius, lower: lagged(edge), upper: lagged(rock) };
-  });
-  return { outlines, crescents, cellWidth };
+  const passes = sections.flatMap(({ cutter, radius, edge, rock, edgeInHole }) =>
+    radius.map((at, k): EdgePass => {
+      const azimuth = perRadian > 0 ? (edge[k] - edgeInHole[k]) / perRadian : 0;
+      const turn = shortWay(azimuth - layout.cutters[cutter].azimuth);
+      // A face that reaches over the axis passes the radii next to it twice, the second time half a turn later.
+      const beyondAxis = Math.abs(turn) > Math.PI / 2;
+      const lag = perRadian * (past[cutter] + (beyondAxis ? wrapped(turn) : turn));
+      return { cutter, beyondAxis, radius: at, lower: edge[k] - lag, upper: rock[k] - lag };
+    }),
+  );
+  return { outlines, crescents: runsOf(passes, cellWidth), cellWidth };
+}
+
+/** One cutter at one radius. */
+interface EdgePass {
+  readonly cutter: number;
+  readonly beyondAxis: boolean;
+  readonly radius: number;
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** The passes strung into unbroken crescents, each side of the axis by itself. */
+function runsOf(passes: readonly EdgePass[], cellWidth: number): Crescent[] {
+  const inOrder = [...passes].sort(
+    (a, b) => a.cutter - b.cutter || Number(a.beyondAxis) - Number(b.beyondAxis) || a.radius - b.radius,
+  );
+  const runs: EdgePass[][] = [];
+  for (const pass of inOrder) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    const goesOn =
+      last?.cutter === pass.cutter &&
+      last.beyondAxis === pass.beyondAxis &&
+      pass.radius - last.radius < 1.5 * cellWidth;
+    if (run && goesOn) run.push(pass);
+    else runs.push([pass]);
+  }
+  return runs.map((run) => ({
+    cutter: run[0].cutter,
+    radius: run.map(({ radius }) => radius),
+    lower: run.map(({ lower }) => lower),
+    upper: run.map(({ upper }) => upper),
+  }));
 }
 
 /** The middle of the widest gap between face centres: where the plane cuts through the fewest cutters. */
@@ -95,9 +129,19 @@ function outline(
     const y = across * faceAcross[1] + down * faceDown[1];
     const z = centre[2] + across * faceAcross[2] + down * faceDown[2];
     radius.push(Math.min(plane.holeRadius, Math.hypot(x, y)));
-    height.push(z - plane.perRadian * (plane.past + Math.atan2(y, x)));
+    height.push(z - plane.perRadian * (plane.past + ahead(Math.atan2(y, x))));
   }
   return { radius, height };
+}
+
+/**
+ * How far ahead of the face centre a point of an outline is taken to pass. Where a face reaches over the bit axis its
+ * azimuth swings through half a turn within a hair; there the point is taken with the centre, for a line that can be read.
+ */
+function ahead(turn: number): number {
+  const size = Math.abs(turn);
+  if (size <= Math.PI / 4) return turn;
+  return size < Math.PI / 2 ? Math.sign(turn) * (Math.PI / 2 - size) : 0;
 }
 
 const wrapped = (angle: number): number => angle - TURN * Math.floor(angle / TURN);

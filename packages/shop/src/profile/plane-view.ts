@@ -103,10 +103,11 @@ function rock({ plane, holeRadius, toPage, top, bottom, uncut }: PlaneViewInput)
   return element("path", { class: "rock", d: linePath(outline, true), fill: ROCK });
 }
 
-function profileLine({ profile, toPage }: PlaneViewInput): Svg {
+function profileLine({ profile, toPage, top }: PlaneViewInput): Svg {
   return element("path", {
     class: "profile",
-    d: softPath(pointsOf(profile, toPage)),
+    // A gauge longer than the cutters on it goes on beyond the picture.
+    d: softPath(pointsOf(profile, toPage).filter(([, y]) => y >= top)),
     fill: "none",
     stroke: STEEL.face,
     "stroke-width": 0.35,
