@@ -23,6 +23,7 @@ export interface SheetOptions {
 /** All sheets of a workup: the workup itself, both drawings, the card and the cutter table. */
 export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Sheet[] {
   const { bit, cut, card } = workup;
+  const { job } = workup.inquiry;
   const { layout } = bit;
   // Drawn for the bed that is cut deepest, where the crescents show best.
   const shown = cut.beds.reduce<(typeof cut.beds)[number] | undefined>(
@@ -46,7 +47,10 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
           : {}),
       }),
     },
-    { name: "card.txt", text: cardText(card, { units, program }) },
+    {
+      name: "card.txt",
+      text: cardText(card, { units, program, shop: job.shop, ...(job.date === undefined ? {} : { date: job.date }) }),
+    },
     {
       name: "cutters.csv",
       text: cutterTableCsv({

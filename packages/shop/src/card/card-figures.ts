@@ -9,7 +9,7 @@ export function cardUnit(kind: CardFigureKind, units: UnitSystem): string {
   return (units === "metric" ? METRIC_UNIT[kind] : undefined) ?? unitFor(kind, units);
 }
 
-/** Figures that a gauge or a tape can be read to. */
+/** Significant figures that a gauge or a tape can be read to, for values of a hundred units and more. */
 const FIGURES: Readonly<Record<CardFigureKind, number>> = {
   depth: 4,
   diameter: 4,
@@ -20,6 +20,13 @@ const FIGURES: Readonly<Record<CardFigureKind, number>> = {
   rate: 2,
   "rotary speed": 3,
 };
+
+/** Figures of a value so many units large: nobody sets a feed to a pound, a gauge to a tenth, a rotary to half a turn. */
+function figuresOf(kind: CardFigureKind, inUnits: number): number {
+  if (kind === "force") return inUnits < 1000 ? 2 : FIGURES.force;
+  if (kind === "pressure" || kind === "rotary speed") return inUnits < 100 ? 2 : FIGURES[kind];
+  return FIGURES[kind];
+}
 
 /** A figure or its range without the unit, for a column that names it: `4,800-6,120`; a dash where there is none. */
 export function bareFigure(figure: CardFigure | undefined, units: UnitSystem): string {
@@ -37,9 +44,7 @@ export function wholeFigure(figure: CardFigure, units: UnitSystem): string {
 
 function bare(kind: CardFigureKind, value: number, units: UnitSystem): string {
   const unit = cardUnit(kind, units);
-  const inThatUnit = Math.abs(inUnit(kind, value, unit));
-  // No gauge is read to a tenth of a psi: small pressures get two figures.
-  const figures = kind === "pressure" && inThatUnit < 100 ? 2 : FIGURES[kind];
+  const figures = figuresOf(kind, Math.abs(inUnit(kind, value, unit)));
   const text = formatQuantity(kind, value, units, { unit, figures, fractions: false });
   return text.slice(0, text.length - unit.length).trim();
 }

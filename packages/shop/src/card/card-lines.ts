@@ -43,7 +43,13 @@ export function heading(text: string): string {
   return `--- ${text} ${"-".repeat(Math.max(3, CARD.columns - text.length - 5))}`;
 }
 
-/** As much of a text as its first sentence says. */
-export function firstSentence(text: string): string {
-  return /^.*?[.:;](?=\s|$)/.exec(text)?.[0].replace(/[:;]$/, ".") ?? text;
+/** The first sentences of a text: so many, and on until they say at least `least` characters. */
+export function firstSentences(text: string, count: number, least: number): string {
+  const sentences = text.split(/(?<=[.!?])\s+(?=\p{Lu})/u);
+  let said = "";
+  for (const [k, sentence] of sentences.entries()) {
+    if (k >= count && said.length >= least) break;
+    said = said === "" ? sentence : `${said} ${sentence}`;
+  }
+  return said;
 }

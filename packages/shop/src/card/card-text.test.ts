@@ -110,7 +110,7 @@ describe("cardText", () => {
     );
     expect(text).toMatch(/! limestone, broken +4,800-6,120.*\n +at the top/);
     expect(text).toContain("CASE TO 45 ft BEFORE THIS BIT GOES IN");
-    expect(text).toContain("Rule of thumb (common practice): 6,130 lbf at 90 rpm");
+    expect(text).toContain("Rule of thumb (common practice): 6,130 lbf at 90 rpm.");
   });
 
   it("gives push, hang or hold-back with the gauge reading by depth", () => {

@@ -1,7 +1,7 @@
-import type { CardContent, CardRow } from "@bitwright/engine";
+import type { CardContent, CardFigure, CardRow } from "@bitwright/engine";
 import type { UnitSystem } from "@bitwright/traveler";
 import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
-import { CARD, cellOf, cutTo, firstSentence, heading, oneLine, paragraph } from "./card-lines.ts";
+import { CARD, cellOf, cutTo, firstSentences, heading, oneLine, paragraph } from "./card-lines.ts";
 import { feedRows } from "./feed-rows.ts";
 
 /** What the card says of itself besides its content. */
@@ -22,18 +22,21 @@ interface Fullness {
   /** Warnings at most [-]. */
   readonly warnings: number;
   readonly causes: boolean;
-  readonly cautions: "first sentence" | "whole";
+  /** Sentences of each caution: as many as this, more where they are short [-]. */
+  readonly sentences: number;
 }
 
 // From all there is to the least a card may say: every bed, stop sign and caution stays to the last.
 const STEPS: readonly Fullness[] = [
-  { feeds: 24, remarks: 3, warnings: 12, causes: true, cautions: "whole" },
-  { feeds: 16, remarks: 2, warnings: 8, causes: true, cautions: "whole" },
-  { feeds: 12, remarks: 1, warnings: 5, causes: false, cautions: "whole" },
-  { feeds: 12, remarks: 1, warnings: 5, causes: false, cautions: "first sentence" },
-  { feeds: 10, remarks: 1, warnings: 3, causes: false, cautions: "first sentence" },
-  { feeds: 8, remarks: 0, warnings: 2, causes: false, cautions: "first sentence" },
-  { feeds: 6, remarks: 0, warnings: 1, causes: false, cautions: "first sentence" },
+  { feeds: 24, remarks: 3, warnings: 12, causes: true, sentences: 9 },
+  { feeds: 16, remarks: 2, warnings: 8, causes: true, sentences: 9 },
+  { feeds: 12, remarks: 1, warnings: 6, causes: false, sentences: 9 },
+  { feeds: 10, remarks: 1, warnings: 6, causes: false, sentences: 2 },
+  { feeds: 8, remarks: 1, warnings: 5, causes: false, sentences: 2 },
+  { feeds: 8, remarks: 0, warnings: 4, causes: false, sentences: 1 },
+  { feeds: 6, remarks: 0, warnings: 3, causes: false, sentences: 1 },
+  { feeds: 6, remarks: 0, warnings: 2, causes: false, sentences: 1 },
+  { feeds: 6, remarks: 0, warnings: 1, causes: false, sentences: 1 },
 ];
 
 /**
@@ -64,7 +67,7 @@ function cardLines(content: CardContent, paper: CardPaper, fullness: Fullness): 
       paragraph("* ", `${sign.toUpperCase()}: ${fullness.causes ? `${likely}; ` : ""}${act}`),
     ),
     ...warnings(content, fullness.warnings),
-    ...cautions(content, fullness.cautions),
+    ...cautions(content, fullness.sentences),
     ...foot(content, paper),
   ];
 }
@@ -144,17 +147,19 @@ function remark(text: string): string[] {
   return paragraph(`${" ".repeat(14)}- `, text);
 }
 
-/** The rule of thumb beside the computed figures, each pair once. */
+/** The rule of thumb beside the computed figures, as a range over the beds. */
 function thumb(rows: readonly CardRow[], units: UnitSystem): string[] {
-  const pairs = rows.flatMap(({ practiceWeight, practiceSpeed }) =>
-    practiceWeight && practiceSpeed
-      ? [`${wholeFigure(practiceWeight, units)} at ${wholeFigure(practiceSpeed, units)}`]
-      : [],
-  );
-  const said = [...new Set(pairs)];
+  const over = (figures: readonly (CardFigure | undefined)[]) => {
+    const known = figures.filter((figure) => figure !== undefined);
+    if (known.length === 0) return "";
+    const values = known.flatMap(({ value, to }) => [value, to ?? value]);
+    return wholeFigure({ kind: known[0].kind, value: Math.min(...values), to: Math.max(...values) }, units);
+  };
+  const weight = over(rows.map(({ practiceWeight }) => practiceWeight));
+  const speed = over(rows.map(({ practiceSpeed }) => practiceSpeed));
   const care = rows.some(({ drilled, verdict }) => drilled && verdict !== "fit");
   return [
-    ...(said.length ? paragraph("Rule of thumb (common practice): ", said.join("; ")).slice(0, 2) : []),
+    ...(weight && speed ? [`Rule of thumb (common practice): ${weight} at ${speed}.`] : []),
     ...(care ? ["! fit with care: stay at the low end, watch the signs below."] : []),
   ];
 }
@@ -207,10 +212,15 @@ function warnings({ warnings: all }: CardContent, most: number): string[] {
   ];
 }
 
+/** A caution said in fewer characters than this goes on with its next sentence. */
+const SHORT_CAUTION = 60;
+
 /** All cautions run on in one paragraph, each led by its topic; the last say stays with code and licence. */
-function cautions({ cautions: all }: CardContent, say: Fullness["cautions"]): string[] {
+function cautions({ cautions: all }: CardContent, sentences: number): string[] {
   if (all.length === 0) return [];
-  const texts = all.map(({ topic, text }) => `${topic.toUpperCase()}: ${say === "whole" ? text : firstSentence(text)}`);
+  const texts = all.map(
+    ({ topic, text }) => `${topic.toUpperCase()}: ${firstSentences(text, sentences, SHORT_CAUTION)}`,
+  );
   const deferrals = [...new Set(all.map(({ deferral }) => deferral))];
   return [heading("SAFETY"), ...paragraph("", [...texts, ...deferrals].join(" "))];
 }
