@@ -144,7 +144,7 @@ describe.each(Object.entries(drawings))("the %s drawing", (_, svg) => {
 
   it("carries job, bit, hole in both units, view, scale, program, sheet and a place to sign", () => {
     const texts = textsIn(byClass(root, "title-block")[0]).map(({ text }) => text);
-    for (const text of [inventedTitle.bit, "4 3/4 in (120.7 mm)", "Bitwright 0.0.0", "1 of 2", "checked by, date"]) {
+    for (const text of [inventedTitle.bit, "4 3/4 in (120.65 mm)", "Bitwright 0.0.0", "1 of 2", "checked by, date"]) {
       expect(texts).toContain(text);
     }
   });
@@ -403,7 +403,7 @@ describe("the profile drawing", () => {
     const perCutter = inventedBit.cutters.map((_, k) => (k === 3 ? 30 : k === 4 ? 10 : 0));
     const work = profileDrawing({ trace, engagement, share: { of: "work", perCutter }, ...common });
     expect(shares(work).filter((share) => share > 0)).toEqual([75, 25]);
-    expect(work).toContain("Share of the work by cutter, in %");
+    expect(work).toContain("Share by cutter, in %: work");
     expect(() => profileDrawing({ trace, engagement, share: { of: "work", perCutter: [1] }, ...common })).toThrow(
       /12 cutters/,
     );

@@ -102,7 +102,9 @@ function countsLine(
 
 /** The hole as typed and in millimetres, each once. */
 function holeInBoth(asTyped: string, diameter: number): string {
-  return /mm\s*$/.test(asTyped) ? asTyped : `${asTyped} (${formatQuantity("diameter", diameter, "metric")})`;
+  return /mm\s*$/.test(asTyped)
+    ? asTyped
+    : `${asTyped} (${formatQuantity("diameter", diameter, "metric", { figures: 6 })})`;
 }
 
 function fromFarToNear(layout: BitLayout): number[] {

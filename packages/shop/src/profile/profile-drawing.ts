@@ -135,7 +135,7 @@ export function profileDrawing(input: ProfileDrawingInput): string {
     units: units === "field" ? "mm; hole in inches, mm" : "mm",
     hole: /mm\s*$/.test(holeText)
       ? holeText
-      : `${holeText} (${formatQuantity("diameter", layout.holeDiameter, "metric")})`,
+      : `${holeText} (${formatQuantity("diameter", layout.holeDiameter, "metric", { figures: 6 })})`,
     scale,
     definitions: [uncutHatch(id)],
     drawing: parts,

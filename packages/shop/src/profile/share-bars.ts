@@ -1,4 +1,4 @@
-import { CUT_RAMP, INK, SOFT_INK, TYPE, textAt } from "../sheet/index.ts";
+import { CUT_RAMP, INK, linesWithin, SOFT_INK, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type PagePoint, pair, type Svg } from "../svg/index.ts";
 
 /** What the strip of bars is drawn from. */
@@ -61,7 +61,9 @@ export function shareBars(input: ShareBarsInput): Svg {
   return element(
     "g",
     { class: "shares" },
-    textAt([left, captionY], `Share of the ${of} by cutter, in %`, TYPE.note),
+    ...linesWithin(`Share by cutter, in %: ${of}`, TYPE.note, right - left - CUT_RAMP.length * LEGEND_BOX - 2, 1).map(
+      (line) => textAt([left, captionY], line, TYPE.note),
+    ),
     ...legend(right, captionY, rampTop),
     ...bars,
     element("path", {
@@ -81,10 +83,12 @@ function percent(share: number): string {
   return hundredths === 0 ? "0" : hundredths.toFixed(hundredths < 9.95 ? 1 : 0);
 }
 
+/** Room of one step of the legend [mm]. */
+const LEGEND_BOX = 15;
+
 function legend(right: number, y: number, rampTop: number): Svg[] {
-  const box = 15;
   return CUT_RAMP.flatMap((fill, k) => {
-    const x = right - (CUT_RAMP.length - k) * box;
+    const x = right - (CUT_RAMP.length - k) * LEGEND_BOX;
     const from = (100 * rampTop * k) / CUT_RAMP.length;
     const to = (100 * rampTop * (k + 1)) / CUT_RAMP.length;
     return [

@@ -27,7 +27,7 @@ interface Field {
 }
 
 const COLUMNS = 3;
-const ROW = 8.8;
+const ROW = 9.3;
 const PAD = 1.6;
 
 /** Height of the block [mm]. */
@@ -84,7 +84,7 @@ function cell([x, y]: PagePoint, width: number, { caption, text }: Field): Svg {
   const oneLine = textWidth(text, TYPE.value) <= room;
   const lines = oneLine ? [text] : linesWithin(text, TYPE.caption, room, 2);
   const set = lines.map((line, k) =>
-    oneLine ? textAt([x + PAD, y + 7.4], line, TYPE.value) : textAt([x + PAD, y + 5.3 + k * 2.7], line, TYPE.caption),
+    oneLine ? textAt([x + PAD, y + 7.8], line, TYPE.value) : textAt([x + PAD, y + 5.9 + k * 2.8], line, TYPE.caption),
   );
   return element(
     "g",
