@@ -33,11 +33,7 @@ const STRETCHES = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 const MM_PER_INCH = 25.4;
 
 /** By how much the depth is stretched so that one advance fills the room [-]. */
-export function depthStretch({
-  advance,
-  perMetre,
-  height,
-}: Pick<FlatLayersInput, "advance" | "perMetre" | "height">): number {
+function depthStretch({ advance, perMetre, height }: Pick<FlatLayersInput, "advance" | "perMetre" | "height">): number {
   return Math.max(...STRETCHES.filter((stretch) => stretch === 1 || advance * perMetre * stretch <= height));
 }
 

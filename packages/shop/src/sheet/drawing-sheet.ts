@@ -7,7 +7,7 @@ import { linesWithin } from "./text-width.ts";
 import { type SheetTitle, TITLE_HEIGHT, titleBlock } from "./title-block.ts";
 
 /** The sheet: narrow enough for A4, short enough for US letter, so that both print it at full size [mm]. */
-export const SHEET = { width: 210, height: 279, margin: 8 } as const;
+const SHEET = { width: 210, height: 279, margin: 8 } as const;
 
 const INNER = SHEET.width - 2 * SHEET.margin;
 const TITLE_TOP = SHEET.height - SHEET.margin - TITLE_HEIGHT;

@@ -1,5 +1,5 @@
-export { type DrawingScale, scaleThatFits } from "./drawing-scale.ts";
-export { DRAWING_ROOM, drawingSheet, SHEET } from "./drawing-sheet.ts";
+export { scaleThatFits } from "./drawing-scale.ts";
+export { DRAWING_ROOM, drawingSheet } from "./drawing-sheet.ts";
 export { type Label, type Obstacle, placeLabels, type StandingBox } from "./label-places.ts";
 export { CUT_RAMP, INK, PAPER, ROCK, rampStep, SOFT_INK, STEEL } from "./palette.ts";
 export { spread } from "./spread.ts";
