@@ -11,7 +11,6 @@ import { optionUnits } from "./option-quantity.ts";
 import { processTerminal, type Terminal } from "./terminal.ts";
 
 const BAD_INPUT = 2;
-const BROKEN_PIPE = "EPIPE";
 
 /** Runs one command; gives the status the process ends with: 0 done, 1 a fault of the program, 2 bad input. */
 export async function run(words: readonly string[], terminal: Terminal = processTerminal): Promise<number> {
@@ -25,7 +24,6 @@ export async function run(words: readonly string[], terminal: Terminal = process
       for (const line of error.lines) terminal.complain(line);
       return BAD_INPUT;
     }
-    if ((error as { code?: string }).code === BROKEN_PIPE) return 0;
     terminal.complain(
       `This is a fault of the program, not of the input: ${error instanceof Error ? error.stack : error}`,
     );

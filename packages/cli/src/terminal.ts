@@ -4,6 +4,12 @@ export interface Terminal {
   readonly complain: (text: string) => void;
 }
 
+// A reader that has seen enough, such as `head`, closes the pipe: that is no fault and ends the command quietly.
+process.stdout.on("error", (error: { code?: string }) => {
+  if (error.code === "EPIPE") process.exit(0);
+  throw error;
+});
+
 /** The terminal of this process. */
 export const processTerminal: Terminal = {
   say: (text) => {

@@ -24,14 +24,16 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const advice = adviceStation(resolved, ground, pressureForBit(resolved));
   const bit = bitStation(resolved, advice);
   const drilled = bedsInHole(ground, advice);
-  const { ports, slotArea } = bit;
+  const { ports } = bit;
+  const { slotArea, leastExposure } = bit.review.body;
   const sticky = advice.bit.mix.stickyShare > 0;
   const washed = { ports, stickyGround: sticky, ...(slotArea === undefined ? {} : { slotArea }) };
   const ceiling = cleaningRate(resolved, washed);
   const cut = cutStation(resolved, {
     layout: bit.layout,
-    exposure: bit.leastExposure,
+    exposure: leastExposure,
     beds: drilled,
+    known: bit.findings,
     ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
   });
   const string = stringStation(resolved, cut.beds);

@@ -79,7 +79,7 @@ export function drillCommand(file: string, options: DrillOptions, terminal: Term
       columns(
         ["cutter", "radius", "area of cut", "drag", "axial", "outward"],
         result.cutters.map((cutter) => [
-          String(cutter.index),
+          String(cutter.index + 1),
           formatQuantity("length", layout.value.cutters[cutter.index].radius, units),
           formatQuantity("area", cutter.areaOfCut, units),
           force(cutter.tangential),

@@ -46,7 +46,7 @@ export function engageCommand(file: string, options: EngageOptions, terminal: Te
     columns(
       ["cutter", "radius", "area of cut", "volume per rev", "share"],
       result.cutters.map(({ index, areaOfCut, volumePerRevolution }) => [
-        String(index),
+        String(index + 1),
         length(layout.cutters[index].radius),
         formatQuantity("area", areaOfCut, units),
         formatQuantity("cut volume", volumePerRevolution, units),

@@ -3,7 +3,7 @@ import type { Workup } from "@bitwright/traveler";
 import { wrapped } from "./text-table.ts";
 
 /** The bit in one line, then each choice with its first reason. */
-export function bitLines({ advice, bit }: Workup, width: number): string[] {
+export function bitLines({ advice, bit, inquiry }: Workup, width: number): string[] {
   const { cutter, chamfer, backRake, wings, sweep, profile, body, leached, ports, gauge } = advice.bit;
   const choices: readonly [string, Choice<unknown>][] = [
     ["cutter", cutter],
@@ -20,7 +20,11 @@ export function bitLines({ advice, bit }: Workup, width: number): string[] {
   return [
     ...wrapped(bit.inWords, width),
     ...bit.departures.flatMap((words) => wrapped(`- ${words}`, width, 2)),
-    "Why the rules choose so:",
-    ...choices.flatMap(([name, { reasons }]) => wrapped(`- ${name}: ${reasons[0].sentence}`, width, 2)),
+    inquiry.bit.kind === "spec"
+      ? "Why the rules choose so:"
+      : "For comparison, what the rules would say of a new bit here:",
+    ...choices.flatMap(([name, { reasons }]) =>
+      wrapped(`- ${name}: ${reasons.map(({ sentence }) => sentence).join(" ")}`, width, 2),
+    ),
   ];
 }

@@ -24,7 +24,9 @@ function figureOf(finding: StationFinding, figures: Figures): string {
   const { value, limit, unit } = finding;
   const kind = kindOf(finding);
   const show = (si: number) =>
-    kind === undefined ? `${Number(si.toPrecision(3))} ${unit ?? ""}`.trim() : figures.of(kind, si);
+    kind === undefined
+      ? `${Number(si.toPrecision(3))} ${unit === "-" ? "" : (unit ?? "")}`.trim()
+      : figures.of(kind, si);
   const parts = [
     ...(value === undefined ? [] : [show(value)]),
     ...(limit === undefined ? [] : [`limit ${show(limit)}`]),

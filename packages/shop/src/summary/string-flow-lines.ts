@@ -64,7 +64,7 @@ export function flowLines({ flow, bit }: Workup, figures: Figures): string[] {
     ),
     "",
     `Flow ${figures.of("flow", flow.flow)}; practice asks for ${figures.range("flow", coolingFlow.low, coolingFlow.high)} to cool the bit.`,
-    `Uphole ${figures.of("uphole speed", circuit.slowestAnnulus.speed)} in ${circuit.slowestAnnulus.name}; chips fall back at ${figures.range("uphole speed", cleaning.slip.speed.low, cleaning.slip.speed.high)}.`,
+    `Uphole ${figures.of("uphole speed", circuit.slowestAnnulus.speed)} at the slowest, ${circuit.slowestAnnulus.name}; chips fall back at ${figures.range("uphole speed", cleaning.slip.speed.low, cleaning.slip.speed.high)}.`,
     `The flow cleans up to ${figures.range("rate", cleaning.rateCeiling.low, cleaning.rateCeiling.high)}.`,
   ];
 }

@@ -1,33 +1,124 @@
-import { type BitLayout, coverage, type Finding, generateLayout, pocketWalls, type Working } from "@bitwright/engine";
-import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
+import {
+  type BitLayout,
+  type BitReview,
+  type Cutter,
+  type CutterPlace,
+  catalogCutter,
+  type Finding,
+  generateLayout,
+  measuredLayout,
+  profileShapeOf,
+  reviewBit,
+  type Working,
+} from "@bitwright/engine";
+import type {
+  ResolvedBitSpec,
+  ResolvedMeasuredBit,
+  ResolvedPorts,
+  ResolvedTraveler,
+} from "../document/resolved-traveler.ts";
+import { formatQuantity } from "../quantity/index.ts";
 import type { AdviceStation } from "./advice-station.ts";
 import { bitOrder } from "./bit-order.ts";
 
+/** Where each cutter sits, and what that makes of the bit. */
 export interface BitStation {
   readonly layout: BitLayout;
+  /** Number, wing, role and zone of each cutter; absent for a measured bit. */
+  readonly places?: readonly CutterPlace[];
+  /** The bit in one line, in the words of the shop. */
   readonly inWords: string;
+  /** Where the traveler asks for something else than the rules would choose, in words. */
   readonly departures: readonly string[];
   readonly ports: ResolvedPorts;
-  readonly slotArea?: number;
-  readonly leastExposure: number;
+  readonly review: BitReview;
   readonly findings: readonly Finding[];
   readonly working: readonly Working[];
 }
 
+/** Lays the bit out as ordered, or takes it as it was measured, and looks it over. */
 export function bitStation(traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
-  const asked = traveler.bit;
-  if (asked.kind !== "spec") throw new Error("todo");
-  const order = bitOrder(asked, advice.bit, traveler);
-  const made = generateLayout(order.spec);
-  const cover = coverage(made.layout);
-  const walls = pocketWalls({ layout: made.layout, material: order.spec.material });
+  const { bit } = traveler;
+  return bit.kind === "spec" ? orderedBit(bit, traveler, advice) : measuredBit(bit, advice);
+}
+
+function orderedBit(asked: ResolvedBitSpec, traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
+  const { spec, ports, departures } = bitOrder(asked, advice.bit, traveler);
+  const { layout, places, findings } = generateLayout(spec);
+  const { wings } = spec.wings;
+  const review = reviewBit({ layout, material: spec.material, profile: spec.profile.shape, wings, ports });
+  const perWing = [
+    ...new Set(Array.from({ length: wings }, (_, k) => layout.cutters.filter((c) => c.wing === k + 1).length)),
+  ];
+  const cutters = perWing.length === 1 ? `${perWing[0]}` : `${Math.min(...perWing)} to ${Math.max(...perWing)}`;
   return {
-    layout: made.layout,
-    inWords: "bit",
-    departures: order.departures,
-    ports: order.ports,
-    leastExposure: 0.5 * order.spec.cutter.faceDiameter,
-    findings: [...made.findings, ...cover.findings, ...walls.findings],
-    working: [...cover.working, ...walls.working],
+    layout,
+    places,
+    inWords: [
+      `${diameter(asked.diameter)} ${spec.material}`,
+      `${wings} wings of ${cutters}`,
+      ...cutterWords(spec.cutter, layout),
+      portWords(ports),
+      review.classification,
+    ].join(", "),
+    departures,
+    ports,
+    review,
+    findings: [...findings, ...review.findings],
+    working: review.working,
   };
+}
+
+function measuredBit(bit: ResolvedMeasuredBit, advice: AdviceStation): BitStation {
+  const rules = advice.bit;
+  const rows = bit.cutters.map(({ profileAngle, ...row }) => ({
+    ...row,
+    wing: row.wing ?? 0,
+    length: row.length ?? catalogCutter("1308").length,
+    chamferWidth: row.chamferWidth ?? 0,
+    chamferAngle: row.chamferAngle ?? 0,
+    ...(profileAngle === undefined ? {} : { profileAngle }),
+  }));
+  const { layout, findings } = measuredLayout({ holeDiameter: bit.diameter, rows });
+  const ports = bit.ports ?? rules.ports.value;
+  const material = bit.body ?? rules.body.value;
+  const review = reviewBit({ layout, material, profile: profileShapeOf(layout), ports });
+  const worn = layout.cutters.filter(({ wornHeight }) => wornHeight > 0).length;
+  const { wings } = review.body;
+  return {
+    layout,
+    inWords: [
+      `${diameter(bit.diameter)} ${material} as measured`,
+      wings > 0 ? `${wings} wings, ${layout.cutters.length} cutters` : `${layout.cutters.length} cutters`,
+      worn > 0 ? `${worn} of them worn` : "none worn",
+      portWords(ports),
+      review.classification,
+    ].join(", "),
+    departures: [],
+    ports,
+    review,
+    findings: [...findings, ...review.findings],
+    working: review.working,
+  };
+}
+
+function diameter(si: number): string {
+  return formatQuantity("diameter", si, "field");
+}
+
+function degrees(si: number): string {
+  return `${Math.round((si * 180) / Math.PI)}°`;
+}
+
+function cutterWords({ code, chamferAngle, leachedDepth }: Cutter, { cutters }: BitLayout): string[] {
+  const rakes = cutters.map(({ backRake }) => backRake);
+  return [
+    `${code} cutters${leachedDepth > 0 ? ", leached" : ""}`,
+    chamferAngle > 0 ? `${degrees(chamferAngle)} bevel` : "sharp edges",
+    `back rake ${degrees(Math.min(...rakes))} to ${degrees(Math.max(...rakes))}`,
+  ];
+}
+
+function portWords({ count, diameter: one }: ResolvedPorts): string {
+  return `${count} ports of ${diameter(one)}`;
 }

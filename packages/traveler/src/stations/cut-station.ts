@@ -59,6 +59,8 @@ export interface CutQuestion {
   readonly beds: readonly BedInHole[];
   /** Rate at which the cuttings reach their limit; absent where no liquid is circulated [m/s]. */
   readonly cleaningRate?: number;
+  /** Remarks on the layout that have been made already; they are not made again for each bed. */
+  readonly known: readonly Finding[];
 }
 
 /** Turns per minute that are tried, those of the trade's rule and under it. */
@@ -72,14 +74,33 @@ export function cutStation(traveler: ResolvedTraveler, question: CutQuestion): C
   return {
     trace,
     beds,
-    findings: beds.flatMap(({ run, drilling, fit }) => [
-      ...run.findings,
-      ...drilling.findings.map((finding) => ({ ...finding, where: `${finding.where}, in ${fit.bed.name}` })),
-    ]),
+    findings: [...beds.flatMap(({ run }) => run.findings), ...overBeds(beds, question.known)],
     working: beds.flatMap(({ run, drilling, fit }) =>
       [...run.working, ...drilling.working].map((one) => ({ ...one, name: `${one.name}, ${fit.bed.name}` })),
     ),
   };
+}
+
+/** What stands against the bit in several beds alike is said once, with the beds named and the worst figure. */
+function overBeds(beds: readonly BedCut[], known: readonly Finding[]): Finding[] {
+  const said = new Set(known.map(({ code, where }) => `${code} ${where}`));
+  const met = new Map<string, { finding: Finding; names: string[] }>();
+  for (const { drilling, fit } of beds) {
+    for (const finding of drilling.findings) {
+      if (said.has(`${finding.code} ${finding.where}`)) continue;
+      const key = `${finding.code} ${finding.severity} ${finding.where}`;
+      const before = met.get(key);
+      if (!before) met.set(key, { finding, names: [fit.bed.name] });
+      else {
+        before.names.push(fit.bed.name);
+        if ((finding.value ?? 0) > (before.finding.value ?? 0)) before.finding = finding;
+      }
+    }
+  }
+  return [...met.values()].map(({ finding, names }) => ({
+    ...finding,
+    where: `${finding.where}, in ${names.join("; ")}`,
+  }));
 }
 
 function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTrace, at: BedInHole): BedCut {
