@@ -18,7 +18,10 @@ const cutterAt = (radius: number, azimuth: number, more: object = {}) => ({
 /** A flat bit of 60 mm: one cutter over the axis and five outward, covering every radius. */
 const flatBit = {
   holeDiameter: 0.06,
-  cutters: [0.002, 0.009, 0.014, 0.019, 0.0233, 0.0233].map((radius, k) => cutterAt(radius, (k * 2 * Math.PI) / 6)),
+  // Without back rake the edge of the inmost cutter passes the axis itself and leaves no core.
+  cutters: [0.002, 0.009, 0.014, 0.019, 0.0233, 0.0233].map((radius, k) =>
+    cutterAt(radius, (k * 2 * Math.PI) / 6, k === 0 ? { backRake: 0 } : {}),
+  ),
 };
 const rock = { specificEnergy: 60e6, contactStress: 60e6, faceFriction: 18 * deg, flatFriction: 0.3, kappa: 4 };
 
@@ -44,7 +47,7 @@ describe("bitwright engage", () => {
 
   it("names an uncut ring", () => {
     const holed = folder.file("holed.json", { ...flatBit, cutters: flatBit.cutters.filter((_, k) => k !== 2) });
-    const gapped = { holeDiameter: 0.06, cutters: [cutterAt(0.002, 0), cutterAt(0.0233, 1)] };
+    const gapped = { holeDiameter: 0.06, cutters: [cutterAt(0.002, 0, { backRake: 0 }), cutterAt(0.0233, 1)] };
     const { out } = bitwright("engage", folder.file("gapped.json", gapped), "--advance", "1 mm", "--json");
     const [ring] = JSON.parse(out).uncutRings;
     expect(ring[0]).toBeGreaterThan(0.008);

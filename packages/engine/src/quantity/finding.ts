@@ -24,6 +24,6 @@ export interface Finding {
 const WEIGHT: Readonly<Record<Severity, number>> = { stop: 0, caution: 1, note: 2 };
 
 /** Findings with the gravest first; findings of one severity keep their order. */
-export function gravestFirst(findings: readonly Finding[]): Finding[] {
+export function gravestFirst<OneFinding extends Finding>(findings: readonly OneFinding[]): OneFinding[] {
   return [...findings].sort((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity]);
 }
