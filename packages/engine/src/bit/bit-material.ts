@@ -1,0 +1,2 @@
+/** What the body of a bit is made of. */
+export type BitMaterial = "steel" | "matrix";

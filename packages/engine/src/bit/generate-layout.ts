@@ -1,0 +1,281 @@
+import { derivedFrom, type Finding } from "../quantity/index.ts";
+import type { BitSpec } from "./bit-spec.ts";
+import { cuttingTip } from "./face-on-profile.ts";
+import {
+  arcOfCentre,
+  type CutterRole,
+  faceEnds,
+  type LayoutSetting,
+  layoutSetting,
+  type Slot,
+} from "./layout-setting.ts";
+import { placedCutter } from "./new-cutter-on-bit.ts";
+import type { BitLayout } from "./placed-cutter.ts";
+import type { BitProfile } from "./profile.ts";
+import type { ProfileZone } from "./profile-zone.ts";
+import { CENTRE_SIDE_RAKE, rakesAt } from "./rake-schedule.ts";
+import { facesOverlap, relaxedSlots, thinnestWall } from "./relaxed-slots.ts";
+import { spreadExponent, spreadStations } from "./station-spread.ts";
+import { sweptInterval } from "./swept-interval.ts";
+import { wingOrders, wingsOfStations } from "./wing-order.ts";
+import { cuttersOnWings } from "./wing-plan.ts";
+
+/** Where a cutter stands, in the words of the shop. */
+export interface CutterPlace {
+  /** Number of the cutter, from 1 at the centre outward; the place in the layout plus one [-]. */
+  readonly number: number;
+  /** Number of the wing, from 1 [-]. */
+  readonly wing: number;
+  readonly role: CutterRole;
+  readonly zone: ProfileZone;
+  /** Radius of the cutting tip [m]. */
+  readonly tipRadius: number;
+  /** Height of the cutting tip, 0 at the nose of the profile, positive down-hole [m]. */
+  readonly tipHeight: number;
+}
+
+/** A bit laid out from a specification. */
+export interface GeneratedBit {
+  readonly layout: BitLayout;
+  /** One for each cutter, in the order of the layout. */
+  readonly places: readonly CutterPlace[];
+  readonly profile: BitProfile;
+  /** Azimuths of the wings at the bit axis, wing 1 first [rad]. */
+  readonly wingAngles: readonly number[];
+  readonly findings: readonly Finding[];
+}
+
+/** Orders of the wings that are tried for their walls, the steadiest first [-]. */
+const ORDERS_TRIED = 24;
+/** Overlap of the outermost face cutter with the gauge cutters under which a bridging cutter is set, as share of a face. */
+const BRIDGE_UNDER = 0.05;
+
+/**
+ * Lays out a bit: the same specification always gives the same bit.
+ *
+ * One cutter reaches across the bit axis; one on each wing cuts the hole wall, its outermost edge at the hole radius; the
+ * others stand in between, closer together outward, the wings taking turns, so that each covers the gaps of another. Where
+ * the outermost face cutters cannot reach over to the gauge cutters without thinning the wall between pockets, one wing
+ * carries a cutter over that gap in place of its gauge cutter. Of the orders in which wings can take turns, the steadiest
+ * that keeps every wall is taken. All tips lie on the profile; wings trail outward by their sweep.
+ *
+ * @throws RangeError when a size is none, or the plan of the wings does not agree with itself
+ * @source (d) geometry; choices of the trade are common practice
+ */
+export function generateLayout(spec: BitSpec): GeneratedBit {
+  const setting = layoutSetting(spec);
+  const slots = bestSlots(setting);
+  const numbered = slots
+    .map((slot) => ({ slot, tip: cuttingTip(slot.pose) }))
+    .sort((a, b) => order(a.tip.radius, b.tip.radius) || a.slot.wing - b.slot.wing);
+  return {
+    layout: {
+      holeDiameter: spec.holeDiameter,
+      cutters: numbered.map(({ slot }) => placedCutter({ cutter: spec.cutter, pose: slot.pose, wing: slot.wing + 1 })),
+    },
+    places: numbered.map(({ slot, tip }, at) => ({
+      number: at + 1,
+      wing: slot.wing + 1,
+      role: slot.role,
+      zone: slot.zone,
+      tipRadius: tip.radius,
+      tipHeight: tip.height,
+    })),
+    profile: setting.profile,
+    wingAngles: setting.angles,
+    findings: [...setting.profile.findings, ...remarks(spec, slots)],
+  };
+}
+
+/** Radii nearer than a nanometre are one radius: rounding must not number the gauge cutters. */
+function order(a: number, b: number): number {
+  return Math.abs(a - b) < 1e-9 ? 0 : a - b;
+}
+
+function bestSlots(setting: LayoutSetting): Slot[] {
+  const ends = faceEnds(setting);
+  const tries = holdsTried(setting, ends).map((holds) => () => slotsHolding(setting, ends, holds));
+  let best: Attempt | undefined;
+  for (const attempt of tries) {
+    const found = attempt();
+    if (found.wall >= setting.wall) return found.slots;
+    if (!best || found.wall > best.wall) best = found;
+  }
+  return best?.slots ?? [];
+}
+
+interface Attempt {
+  readonly slots: Slot[];
+  /** Thinnest wall; beyond the wall asked for only that it is more [m]. */
+  readonly wall: number;
+}
+
+function slotsHolding(setting: LayoutSetting, ends: FaceEnds, holds: readonly number[]): Attempt {
+  const { wings } = setting.plan;
+  const stations = holds.reduce((sum, count) => sum + count, 0);
+  let best: Attempt | undefined;
+  for (const arcs of stationChoices(setting, { ...ends, stations })) {
+    const bridge = bridgeArc(setting, arcs);
+    const lean = leanOf(setting, arcs);
+    const takes = (turns: readonly number[]) => wingsOfStations({ order: turns, holds, stations });
+    for (const turns of wingOrders(wings, (each) => lean(takes(each))).slice(0, ORDERS_TRIED)) {
+      const slots = slotsFor(setting, { arcs, bridge, wingOf: takes(turns) });
+      const wall = thinnestWall(setting, slots, best?.wall ?? Number.NEGATIVE_INFINITY);
+      if (wall >= setting.wall) return { slots, wall };
+      if (!best || wall > best.wall) best = { slots, wall };
+    }
+  }
+  const slots = best ? relaxedSlots(setting, best.slots) : [];
+  return { slots, wall: thinnestWall(setting, slots, Number.NEGATIVE_INFINITY) };
+}
+
+interface FaceEnds {
+  /** Length along the profile of the first station [m]. */
+  readonly first: number;
+  /** Length along the profile of the last station [m]. */
+  readonly last: number;
+}
+
+/**
+ * Stations that each wing holds besides its gauge cutter, as planned; where the plan names none, enough to overlap as
+ * asked, and as a second try one less, if the faces still overlap then.
+ */
+function holdsTried(setting: LayoutSetting, { first, last }: FaceEnds): number[][] {
+  const { plan, widestGap } = setting;
+  const needed = Math.max(1, Math.ceil((last - first) / widestGap) + 1);
+  const held = (perWing: number) => {
+    const holds = cuttersOnWings(plan, perWing).map((count) => count - 1);
+    // A bit whose every wing holds but its gauge cutter still needs one at the centre.
+    if (Math.max(...holds) === 0) holds[0] = 1;
+    return holds;
+  };
+  const enough = held(Math.ceil(needed / plan.wings) + 1);
+  if (plan.cuttersPerWing !== undefined || needed <= plan.wings) return [enough];
+  const less = held(Math.ceil(needed / plan.wings));
+  const stations = less.reduce((sum, count) => sum + count, 0);
+  const covers = stationChoices(setting, { first, last, stations }).some((arcs) =>
+    facesOverlap(facesAt(setting, arcs)),
+  );
+  return covers ? [enough, less] : [enough];
+}
+
+/**
+ * Stations along the profile, from the most to the least crowded outward; where spacing along a steep profile would leave
+ * rings uncut, by the radius of the face centres instead.
+ */
+function stationChoices(
+  setting: LayoutSetting,
+  { first, last, stations }: FaceEnds & { stations: number },
+): number[][] {
+  const { widestGap } = setting;
+  const alongProfile = spreads({ first, last, stations, widestGap });
+  const covering = alongProfile.filter((arcs) => facesOverlap(facesAt(setting, arcs)));
+  if (covering.length > 0) return covering;
+  const outer = setting.onFace(0, last).pose.radius;
+  const inner = Math.min(setting.centre(0).pose.radius, outer);
+  return spreads({ first: inner, last: outer, stations, widestGap }).map((radii) =>
+    radii.map((radius, at) => (at === 0 ? first : at === stations - 1 ? last : arcOfCentre(setting, radius))),
+  );
+}
+
+function spreads(between: FaceEnds & { readonly stations: number; readonly widestGap: number }): number[][] {
+  const gentlest = spreadExponent(between);
+  return [gentlest, (1 + gentlest) / 2, 1].map((exponent) => spreadStations({ ...between, exponent }));
+}
+
+function facesAt(setting: LayoutSetting, arcs: readonly number[]): Slot[] {
+  return arcs.map((arc, at) => (at === 0 ? setting.centre(0) : setting.onFace(0, arc)));
+}
+
+/**
+ * Where a cutter has to stand to cover the ring between the outermost face cutter and the gauge cutters, as a length
+ * along the profile; nothing where they reach over each other [m].
+ */
+function bridgeArc(setting: LayoutSetting, arcs: readonly number[]): number | undefined {
+  if (setting.plan.wings < 2) return undefined;
+  const gauge = setting.atGauge(0).pose;
+  const from = Math.max(...facesAt(setting, arcs).map((slot) => sweptInterval(slot.pose).to));
+  const to = sweptInterval(gauge).from;
+  return from < to + BRIDGE_UNDER * gauge.faceDiameter ? arcOfCentre(setting, (from + to) / 2) : undefined;
+}
+
+interface Stations {
+  readonly arcs: readonly number[];
+  readonly bridge: number | undefined;
+  readonly wingOf: readonly number[];
+}
+
+function slotsFor(setting: LayoutSetting, { arcs, bridge, wingOf }: Stations): Slot[] {
+  const face = arcs.map((arc, at) => {
+    const wing = wingOf[at] ?? 0;
+    return at === 0 ? setting.centre(wing) : setting.onFace(wing, arc);
+  });
+  const { wings } = setting.plan;
+  const bridging = bridge === undefined ? undefined : innermostEnding(face, wings);
+  const last = Array.from({ length: wings }, (_, wing) =>
+    bridge !== undefined && wing === bridging ? setting.onFace(wing, bridge) : setting.atGauge(wing),
+  );
+  return [...face, ...last];
+}
+
+/** The wing whose face cutters end nearest the axis: the one with most room for a bridging cutter. */
+function innermostEnding(face: readonly Slot[], wings: number): number {
+  const ends = Array.from({ length: wings }, (_, wing) =>
+    Math.max(0, ...face.filter((slot) => slot.wing === wing).map((slot) => slot.pose.radius)),
+  );
+  return ends.indexOf(Math.min(...ends));
+}
+
+/**
+ * How far the drag of all cutters falls short of cancelling out, each taken as the width of face it cuts alone, as a share
+ * of the hole radius. A first measure for choosing among orders; the forces proper are computed from the engagement.
+ */
+function leanOf(setting: LayoutSetting, arcs: readonly number[]): (wingOf: readonly number[]) => number {
+  const radii = facesAt(setting, arcs).map((slot) => slot.pose.radius);
+  const gauge = setting.atGauge(0).pose.radius;
+  const border = (at: number) => (at === 0 ? 0 : ((radii[at - 1] ?? 0) + (radii[at] ?? gauge)) / 2);
+  const widths = radii.map((_, at) => border(at + 1) - border(at));
+  const rest = (setting.profile.holeRadius - border(radii.length)) / setting.plan.wings;
+  return (wingOf) => {
+    let [x, y] = [0, 0];
+    const add = (wing: number, radius: number, width: number) => {
+      const azimuth = setting.azimuth(wing, radius);
+      x -= width * Math.sin(azimuth);
+      y += width * Math.cos(azimuth);
+    };
+    for (const [at, radius] of radii.entries()) add(wingOf[at] ?? 0, radius, widths[at] ?? 0);
+    for (let wing = 0; wing < setting.plan.wings; wing++) add(wing, gauge, rest);
+    return Math.hypot(x, y) / setting.profile.holeRadius;
+  };
+}
+
+function remarks(spec: BitSpec, slots: readonly Slot[]): Finding[] {
+  const findings: Finding[] = [];
+  const { sideRake } = rakesAt(spec.rakes, { zone: "centre", radiusShare: 0 });
+  const source = derivedFrom("geometry of the centre cutter and the gauge cutters");
+  if (sideRake < CENTRE_SIDE_RAKE) {
+    findings.push({
+      code: "centre-cutter-turned",
+      severity: "note",
+      where: "cutter 1",
+      message: "The centre cutter is turned outward so that its edge crosses the bit axis and leaves no core.",
+      value: CENTRE_SIDE_RAKE,
+      limit: sideRake,
+      unit: "rad",
+      source,
+    });
+  }
+  const carrying = new Set(slots.filter((slot) => slot.role === "gauge").map((slot) => slot.wing));
+  for (const wing of new Set(slots.map((slot) => slot.wing))) {
+    if (carrying.has(wing)) continue;
+    findings.push({
+      code: "wing-without-gauge-cutter",
+      severity: "note",
+      where: `wing ${wing + 1}`,
+      message:
+        "This wing's outermost cutter covers the ring between the face and the gauge cutters of the others, where no other could keep its pocket wall. The other wings hold the diameter.",
+      source,
+    });
+  }
+  return findings;
+}
