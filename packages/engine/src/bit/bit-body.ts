@@ -1,6 +1,9 @@
-import { derivedFrom, type Finding, given, requirePositive, type Working } from "../quantity/index.ts";
+import { commonPractice, derivedFrom, type Finding, given, requirePositive, type Working } from "../quantity/index.ts";
 import type { BitMaterial } from "./bit-material.ts";
+import { exposure } from "./exposure.ts";
 import type { BitLayout } from "./placed-cutter.ts";
+import { sayLength } from "./say-length.ts";
+import { portRoom, slotArea, type WingedCore } from "./slot-area.ts";
 
 /**
  * Radius of the solid middle of a bit body as a share of the hole radius [-]: it holds bore, ports and pin.
@@ -10,11 +13,11 @@ import type { BitLayout } from "./placed-cutter.ts";
 export const CORE_SHARE = 0.5;
 
 /**
- * Metal behind a cutter as a share of its length [-].
+ * Metal behind a cutter as a share of its length, by body [-].
  *
- * @source (c) common practice, no source: backing of two thirds of the cutter's length or more
+ * @source (c) common practice, no source: backing of two thirds of the cutter's length or more; more in brittle matrix
  */
-export const BACKING_SHARE = 2 / 3;
+export const BACKING_SHARE: Readonly<Record<BitMaterial, number>> = { steel: 2 / 3, matrix: 1 };
 
 /**
  * Metal of a wing ahead of and under the diamond face [m].
@@ -31,11 +34,11 @@ export const WING_LIP = 3e-3;
 export const PORT_WALL = 3e-3;
 
 /**
- * Height of a cutter tip over its wing as a share of the face diameter, where the shop names none [-].
+ * Smallest port that is not soon plugged on water-well mud [m].
  *
- * @source (c) common practice, no source: 0.3 to 0.6
+ * @source (c) common practice, no source: 3/8 in
  */
-export const ORDINARY_EXPOSURE_SHARE = 0.5;
+export const SMALLEST_SOUND_PORT = 9.525e-3;
 
 /** What the body is reckoned from. */
 export interface BodyInput {
@@ -43,6 +46,12 @@ export interface BodyInput {
   readonly material: BitMaterial;
   /** Number of wings; counted from the layout where not given [-]. */
   readonly wings?: number;
+  /** Thickness of a wing along travel; cutter, backing and lip where not given [m]. */
+  readonly wingThickness?: number;
+  /** Radius of the solid middle; of its usual share where not given [m]. */
+  readonly coreRadius?: number;
+  /** Share of the face diameter that stands out beyond the wing [-]. */
+  readonly exposureShare?: number;
   /** Round ports of one size. */
   readonly ports: {
     /** How many [-]. */
@@ -57,6 +66,7 @@ export interface BitBody {
   readonly material: BitMaterial;
   /** Number of wings; 0 where they are not known [-]. */
   readonly wings: number;
+  readonly ports: BodyInput["ports"];
   /** Thickness of a wing along travel [m]. */
   readonly wingThickness: number;
   /** Radius of the solid middle [m]. */
@@ -67,88 +77,97 @@ export interface BitBody {
   readonly slotShare?: number;
   /** Largest round port that fits in a slot by the core; absent where the wings are not known [m]. */
   readonly largestPort?: number;
-  /** Height of each cutter's tip over its wing, in the order of the layout [m]. */
+  /** Height of each cutter's tip over its wing along the profile normal, in the order of the layout [m]. */
   readonly exposure: readonly number[];
   /** Least of the exposures [m]. */
   readonly leastExposure: number;
+  /** Advance per revolution at which the first wing rubs, for tracks cut once a revolution [m]. */
+  readonly rubbingAdvance: number;
   readonly findings: readonly Finding[];
   readonly working: readonly Working[];
 }
 
 /**
- * Slots, room for ports and exposure of a bit from its wings and cutters.
+ * Slots, room for ports and exposure of a bit from its wings and cutters. More wings at the same size leave smaller slots
+ * and smaller ports.
  *
- * With hole radius R, core c R, n wings of thickness t: slot area A = π R² (1 - c²) - n t R (1 - c); the largest port
- * that fits between two wings at the core is d = 2π c R / n - t - 2 w. So more wings leave smaller slots and ports.
- *
- * @throws RangeError when the hole or a port has no size
+ * @throws RangeError when the hole or a port has no size, or there is no cutter
  * @source (d) geometry of straight wings on a round core; their sizes are common practice
  */
-export function bitBody({ layout, material, wings = wingsOf(layout), ports }: BodyInput): BitBody {
+export function bitBody(input: BodyInput): BitBody {
+  const { layout, material, wings = wingsOf(layout), ports } = input;
   const { holeDiameter, cutters } = layout;
   requirePositive({ holeDiameter, "number of cutters": cutters.length, portDiameter: ports.diameter });
-  const holeRadius = holeDiameter / 2;
-  const coreRadius = CORE_SHARE * holeRadius;
+  const coreRadius = input.coreRadius ?? (CORE_SHARE * holeDiameter) / 2;
   const longest = Math.max(...cutters.map(({ length }) => length));
-  const wingThickness = longest * (1 + BACKING_SHARE) + WING_LIP;
-  const exposure = cutters.map(({ faceDiameter, wornHeight }) => ORDINARY_EXPOSURE_SHARE * faceDiameter - wornHeight);
+  const wingThickness = input.wingThickness ?? longest * (1 + BACKING_SHARE[material]) + WING_LIP;
+  const { exposureShare } = input;
+  const exposed = exposure({ layout, ...(exposureShare === undefined ? {} : { share: exposureShare }) });
+  const heights = exposed.cutters.map(({ alongNormal }) => alongNormal);
   const common = {
     material,
     wings,
+    ports,
     wingThickness,
     coreRadius,
-    exposure,
-    leastExposure: Math.max(0, Math.min(...exposure)),
+    exposure: heights,
+    leastExposure: Math.min(...heights),
+    rubbingAdvance: exposed.rubbingAdvance,
   };
-  if (wings === 0) return { ...common, findings: [], working: [] };
-  const holeArea = Math.PI * holeRadius ** 2;
-  const slotArea = Math.max(
-    0,
-    holeArea - Math.PI * coreRadius ** 2 - wings * wingThickness * (holeRadius - coreRadius),
-  );
-  const largestPort = Math.max(0, (2 * Math.PI * coreRadius) / wings - wingThickness - 2 * PORT_WALL);
-  const source = derivedFrom("straight wings on a round core; their sizes are common practice");
+  if (wings === 0) return { ...common, findings: exposed.findings, working: exposed.working };
+  const core = { wings, wingThickness, coreRadius };
+  const area = slotArea({ holeDiameter, ...core });
+  const largestPort = portRoom({ ...core, wall: PORT_WALL });
   return {
     ...common,
-    slotArea,
-    slotShare: slotArea / holeArea,
+    slotArea: area,
+    slotShare: area / ((Math.PI / 4) * holeDiameter ** 2),
     largestPort,
-    findings: portFindings({ ports, largestPort, wings }),
-    working: [
-      {
-        name: "slot area",
-        relation: "A = π R² (1 - c²) - n t R (1 - c)",
-        inputs: [
-          given("R", "hole radius", holeRadius, "m", "hole"),
-          given("c", "core radius over hole radius", CORE_SHARE, "-", "our choice, no source"),
-          given("n", "wings", wings, "-", "layout"),
-          given("t", "wing thickness", wingThickness, "m", "cutter length, backing and lip"),
-        ],
-        value: slotArea,
-        unit: "m²",
-        source,
-      },
-      {
-        name: "largest port between two wings",
-        relation: "d = 2π c R / n - t - 2 w",
-        inputs: [
-          given("R", "hole radius", holeRadius, "m", "hole"),
-          given("c", "core radius over hole radius", CORE_SHARE, "-", "our choice, no source"),
-          given("n", "wings", wings, "-", "layout"),
-          given("t", "wing thickness", wingThickness, "m", "cutter length, backing and lip"),
-          given("w", "wall beside the port", PORT_WALL, "m", "our choice, no source"),
-        ],
-        value: largestPort,
-        unit: "m",
-        source,
-      },
-    ],
+    findings: [...portFindings({ ports, largestPort, wings }), ...exposed.findings],
+    working: [...slotWorkings({ holeDiameter, core, area, largestPort }), ...exposed.working],
   };
 }
 
 /** Wings that carry cutters; 0 where none is known. */
 function wingsOf({ cutters }: BitLayout): number {
   return new Set(cutters.map(({ wing }) => wing).filter((wing) => wing > 0)).size;
+}
+
+function slotWorkings({
+  holeDiameter,
+  core,
+  area,
+  largestPort,
+}: {
+  readonly holeDiameter: number;
+  readonly core: WingedCore;
+  readonly area: number;
+  readonly largestPort: number;
+}): Working[] {
+  const source = derivedFrom("straight wings on a round core; their sizes are common practice");
+  const wings = [
+    given("n", "wings", core.wings, "-", "layout"),
+    given("t", "wing thickness", core.wingThickness, "m", "cutter length, backing and lip"),
+    given("r_c", "core radius", core.coreRadius, "m", "share of the hole radius, our choice"),
+  ];
+  return [
+    {
+      name: "slot area",
+      relation: "A = π (R² - r_c²) - n (S(R) - S(r_c)), S(ρ) = (t/2) √(ρ² - t²/4) + ρ² asin(t/2ρ)",
+      inputs: [given("R", "hole radius", holeDiameter / 2, "m", "hole"), ...wings],
+      value: area,
+      unit: "m²",
+      source,
+    },
+    {
+      name: "largest port between two wings",
+      relation: "d = min(2 r_c sin(π/n) - t - 2 w, r_c/2)",
+      inputs: [...wings, given("w", "wall beside the port", PORT_WALL, "m", "our choice, no source")],
+      value: largestPort,
+      unit: "m",
+      source,
+    },
+  ];
 }
 
 function portFindings({
@@ -160,9 +179,9 @@ function portFindings({
   readonly largestPort: number;
   readonly wings: number;
 }): Finding[] {
-  if (ports.diameter <= largestPort) return [];
-  return [
-    {
+  const findings: Finding[] = [];
+  if (ports.diameter > largestPort) {
+    findings.push({
       code: "port-too-large-for-slot",
       severity: "caution",
       where: "ports",
@@ -171,6 +190,31 @@ function portFindings({
       limit: largestPort,
       unit: "m",
       source: derivedFrom("room between two wings at the core"),
-    },
-  ];
+    });
+  }
+  if (ports.count > wings) {
+    findings.push({
+      code: "more-ports-than-slots",
+      severity: "caution",
+      where: "ports",
+      message: `${ports.count} ports in ${wings} slots: some share a slot and weaken the core.`,
+      value: ports.count,
+      limit: wings,
+      unit: "-",
+      source: commonPractice(),
+    });
+  }
+  if (largestPort < SMALLEST_SOUND_PORT) {
+    findings.push({
+      code: "no-room-for-ports",
+      severity: "caution",
+      where: "ports",
+      message: `The slots leave room for ports of ${sayLength(largestPort)} at most, which plug. Take fewer or thinner wings.`,
+      value: largestPort,
+      limit: SMALLEST_SOUND_PORT,
+      unit: "m",
+      source: commonPractice(),
+    });
+  }
+  return findings;
 }

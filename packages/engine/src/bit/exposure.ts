@@ -9,7 +9,7 @@ const DEGREE = Math.PI / 180;
  *
  * @source (c) common practice, no source: 0.3 to 0.6 of the diameter
  */
-export const USUAL_EXPOSURE = 0.5;
+export const ORDINARY_EXPOSURE_SHARE = 0.5;
 
 /** Bounds of the share of a face beyond the wing [-]: (c) common practice, no source. */
 const EXPOSURE_BOUNDS = { least: 0.3, most: 0.6 } as const;
@@ -49,7 +49,7 @@ export interface Exposure {
  */
 export function exposure({
   layout,
-  share = USUAL_EXPOSURE,
+  share = ORDINARY_EXPOSURE_SHARE,
 }: {
   readonly layout: BitLayout;
   /** Share of the face diameter beyond the wing [-]. */

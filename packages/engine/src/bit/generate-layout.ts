@@ -34,6 +34,9 @@ export interface CutterPlace {
   readonly tipHeight: number;
 }
 
+/** Rates a layout, the less the better: what is judged is for the caller to say, as the bit room knows no forces. */
+export type LayoutJudge = (layout: BitLayout) => number;
+
 /** A bit laid out from a specification. */
 export interface GeneratedBit {
   readonly layout: BitLayout;
@@ -45,6 +48,10 @@ export interface GeneratedBit {
   readonly findings: readonly Finding[];
 }
 
+/** Ways to hand out the stations that a judge is shown, the steadiest by the first measure in front [-]. */
+const WAYS_JUDGED = 120;
+/** Centres nearer in radius than this share one track [m]. */
+const ONE_TRACK = 1e-6;
 /** Orders of the wings that are tried for their walls, the steadiest first [-]. */
 const ORDERS_TRIED = 24;
 /** Overlap of the outermost face cutter with the gauge cutters under which a bridging cutter is set, as share of a face. */
@@ -57,22 +64,23 @@ const BRIDGE_UNDER = 0.05;
  * others stand in between, closer together outward, the wings taking turns, so that each covers the gaps of another. Where
  * the outermost face cutters cannot reach over to the gauge cutters without thinning the wall between pockets, one wing
  * carries a cutter over that gap in place of its gauge cutter. Of the orders in which wings can take turns, the steadiest
- * that keeps every wall is taken. All tips lie on the profile; wings trail outward by their sweep.
+ * that keeps every wall is taken; with a judge, the one it rates best. All tips lie on the profile; wings trail outward by
+ * their sweep.
  *
  * @throws RangeError when a size is none, or the plan of the wings does not agree with itself
  * @source (d) geometry; choices of the trade are common practice
  */
-export function generateLayout(spec: BitSpec): GeneratedBit {
+export function generateLayout(spec: BitSpec, judge?: LayoutJudge): GeneratedBit {
   const setting = layoutSetting(spec);
-  const slots = bestSlots(setting);
+  const slots = bestSlots(setting, judge && ((of) => judge(layoutOf(spec, of))));
   const numbered = slots
     .map((slot) => ({ slot, tip: cuttingTip(slot.pose) }))
     .sort((a, b) => order(a.tip.radius, b.tip.radius) || a.slot.wing - b.slot.wing);
   return {
-    layout: {
-      holeDiameter: spec.holeDiameter,
-      cutters: numbered.map(({ slot }) => placedCutter({ cutter: spec.cutter, pose: slot.pose, wing: slot.wing + 1 })),
-    },
+    layout: layoutOf(
+      spec,
+      numbered.map(({ slot }) => slot),
+    ),
     places: numbered.map(({ slot, tip }, at) => ({
       number: at + 1,
       wing: slot.wing + 1,
@@ -87,14 +95,20 @@ export function generateLayout(spec: BitSpec): GeneratedBit {
   };
 }
 
+function layoutOf({ holeDiameter, cutter }: BitSpec, slots: readonly Slot[]): BitLayout {
+  return { holeDiameter, cutters: slots.map(({ pose, wing }) => placedCutter({ cutter, pose, wing: wing + 1 })) };
+}
+
 /** Radii nearer than a nanometre are one radius: rounding must not number the gauge cutters. */
 function order(a: number, b: number): number {
   return Math.abs(a - b) < 1e-9 ? 0 : a - b;
 }
 
-function bestSlots(setting: LayoutSetting): Slot[] {
+type SlotsJudge = (slots: readonly Slot[]) => number;
+
+function bestSlots(setting: LayoutSetting, judge?: SlotsJudge): Slot[] {
   const ends = faceEnds(setting);
-  const tries = holdsTried(setting, ends).map((holds) => () => slotsHolding(setting, ends, holds));
+  const tries = holdsTried(setting, ends).map((holds) => () => slotsHolding(setting, ends, holds, judge));
   let best: Attempt | undefined;
   for (const attempt of tries) {
     const found = attempt();
@@ -110,23 +124,32 @@ interface Attempt {
   readonly wall: number;
 }
 
-function slotsHolding(setting: LayoutSetting, ends: FaceEnds, holds: readonly number[]): Attempt {
-  const { wings } = setting.plan;
+function slotsHolding(setting: LayoutSetting, ends: FaceEnds, holds: readonly number[], judge?: SlotsJudge): Attempt {
   const stations = holds.reduce((sum, count) => sum + count, 0);
+  const choices = stationChoices(setting, { ...ends, stations }).map((arcs) => steadiestFirst(setting, arcs, holds));
   let best: Attempt | undefined;
-  for (const arcs of stationChoices(setting, { ...ends, stations })) {
-    const bridge = bridgeArc(setting, arcs);
-    const lean = leanOf(setting, arcs);
-    const takes = (turns: readonly number[]) => wingsOfStations({ order: turns, holds, stations });
-    for (const turns of wingOrders(wings, (each) => lean(takes(each))).slice(0, ORDERS_TRIED)) {
-      const slots = slotsFor(setting, { arcs, bridge, wingOf: takes(turns) });
+  for (const ways of choices) {
+    const sound: Slot[][] = [];
+    for (const slots of ways.slice(0, judge ? WAYS_JUDGED : ORDERS_TRIED)) {
       const wall = thinnestWall(setting, slots, best?.wall ?? Number.NEGATIVE_INFINITY);
-      if (wall >= setting.wall) return { slots, wall };
+      if (wall >= setting.wall) sound.push(slots);
+      if (sound.length > 0 && !judge) break;
       if (!best || wall > best.wall) best = { slots, wall };
     }
+    const slots = judge ? leastBy(sound, judge) : sound[0];
+    if (slots) return { slots, wall: setting.wall };
   }
   const slots = best ? relaxedSlots(setting, best.slots) : [];
   return { slots, wall: thinnestWall(setting, slots, Number.NEGATIVE_INFINITY) };
+}
+
+function leastBy(ways: readonly Slot[][], judge: SlotsJudge): Slot[] | undefined {
+  let least: { slots: Slot[]; rating: number } | undefined;
+  for (const slots of ways) {
+    const rating = judge(slots);
+    if (!least || rating < least.rating) least = { slots, rating };
+  }
+  return least?.slots;
 }
 
 interface FaceEnds {
@@ -199,54 +222,72 @@ function bridgeArc(setting: LayoutSetting, arcs: readonly number[]): number | un
   return from < to + BRIDGE_UNDER * gauge.faceDiameter ? arcOfCentre(setting, (from + to) / 2) : undefined;
 }
 
-interface Stations {
-  readonly arcs: readonly number[];
-  readonly bridge: number | undefined;
-  readonly wingOf: readonly number[];
-}
-
-function slotsFor(setting: LayoutSetting, { arcs, bridge, wingOf }: Stations): Slot[] {
-  const face = arcs.map((arc, at) => {
-    const wing = wingOf[at] ?? 0;
-    return at === 0 ? setting.centre(wing) : setting.onFace(wing, arc);
-  });
+/** All ways to hand the stations out to the wings, and the gauge or a bridging place to each wing, the steadiest first. */
+function steadiestFirst(setting: LayoutSetting, arcs: readonly number[], holds: readonly number[]): Slot[][] {
   const { wings } = setting.plan;
-  const bridging = bridge === undefined ? undefined : innermostEnding(face, wings);
-  const last = Array.from({ length: wings }, (_, wing) =>
-    bridge !== undefined && wing === bridging ? setting.onFace(wing, bridge) : setting.atGauge(wing),
-  );
-  return [...face, ...last];
-}
-
-/** The wing whose face cutters end nearest the axis: the one with most room for a bridging cutter. */
-function innermostEnding(face: readonly Slot[], wings: number): number {
-  const ends = Array.from({ length: wings }, (_, wing) =>
-    Math.max(0, ...face.filter((slot) => slot.wing === wing).map((slot) => slot.pose.radius)),
-  );
-  return ends.indexOf(Math.min(...ends));
+  const bridge = bridgeArc(setting, arcs);
+  const ways = wingOrders(wings, () => 0).flatMap((turns) => {
+    const wingOf = wingsOfStations({ order: turns, holds, stations: arcs.length });
+    const face = arcs.map((arc, at) => {
+      const wing = wingOf[at] ?? 0;
+      return at === 0 ? setting.centre(wing) : setting.onFace(wing, arc);
+    });
+    return bridgingWings(wings, bridge !== undefined).map((bridging) => [
+      ...face,
+      ...Array.from({ length: wings }, (_, wing) =>
+        bridge !== undefined && bridging.includes(wing) ? setting.onFace(wing, bridge) : setting.atGauge(wing),
+      ),
+    ]);
+  });
+  return ways
+    .map((slots) => ({ slots, lean: leanOf(setting, slots) }))
+    .sort((a, b) => a.lean - b.lean)
+    .map(({ slots }) => slots);
 }
 
 /**
- * How far the drag of all cutters falls short of cancelling out, each taken as the width of face it cuts alone, as a share
- * of the hole radius. A first measure for choosing among orders; the forces proper are computed from the engagement.
+ * Sets of wings that may carry a bridging cutter in place of their gauge cutter: evenly spread round the bit, at most
+ * every second wing, so that the ring is shared and the rest hold the diameter.
  */
-function leanOf(setting: LayoutSetting, arcs: readonly number[]): (wingOf: readonly number[]) => number {
-  const radii = facesAt(setting, arcs).map((slot) => slot.pose.radius);
-  const gauge = setting.atGauge(0).pose.radius;
-  const border = (at: number) => (at === 0 ? 0 : ((radii[at - 1] ?? 0) + (radii[at] ?? gauge)) / 2);
-  const widths = radii.map((_, at) => border(at + 1) - border(at));
-  const rest = (setting.profile.holeRadius - border(radii.length)) / setting.plan.wings;
-  return (wingOf) => {
-    let [x, y] = [0, 0];
-    const add = (wing: number, radius: number, width: number) => {
-      const azimuth = setting.azimuth(wing, radius);
-      x -= width * Math.sin(azimuth);
-      y += width * Math.cos(azimuth);
-    };
-    for (const [at, radius] of radii.entries()) add(wingOf[at] ?? 0, radius, widths[at] ?? 0);
-    for (let wing = 0; wing < setting.plan.wings; wing++) add(wing, gauge, rest);
-    return Math.hypot(x, y) / setting.profile.holeRadius;
+function bridgingWings(wings: number, needed: boolean): number[][] {
+  if (!needed) return [[]];
+  const sets: number[][] = [];
+  for (let count = Math.floor(wings / 2); count >= 1; count--) {
+    for (let first = 0; first < wings; first++) {
+      sets.push(Array.from({ length: count }, (_, k) => (first + Math.round((k * wings) / count)) % wings));
+    }
+  }
+  return sets;
+}
+
+/**
+ * How far the drag of all cutters falls short of cancelling out, each taken as its share of the width between the tracks
+ * beside its own, as a share of the hole radius. A first measure for choosing among ways to hand out the stations; the
+ * forces proper are computed from the engagement.
+ */
+function leanOf(setting: LayoutSetting, slots: readonly Slot[]): number {
+  const tracks: Slot[][] = [];
+  for (const slot of [...slots].sort((a, b) => a.pose.radius - b.pose.radius)) {
+    const last = tracks.at(-1);
+    if (last?.[0] && slot.pose.radius - last[0].pose.radius < ONE_TRACK) last.push(slot);
+    else tracks.push([slot]);
+  }
+  const radius = (at: number) => tracks[at]?.[0]?.pose.radius;
+  const border = (at: number) => {
+    const [inner, outer] = [radius(at - 1), radius(at)];
+    if (inner === undefined) return 0;
+    return outer === undefined ? setting.profile.holeRadius : (inner + outer) / 2;
   };
+  let [x, y] = [0, 0];
+  tracks.forEach((track, at) => {
+    const each = (border(at + 1) - border(at)) / track.length;
+    for (const { wing, pose } of track) {
+      const azimuth = setting.azimuth(wing, pose.radius);
+      x -= each * Math.sin(azimuth);
+      y += each * Math.cos(azimuth);
+    }
+  });
+  return Math.hypot(x, y) / setting.profile.holeRadius;
 }
 
 function remarks(spec: BitSpec, slots: readonly Slot[]): Finding[] {

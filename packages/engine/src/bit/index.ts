@@ -1,4 +1,4 @@
-export { type BitBody, type BodyInput, bitBody, ORDINARY_EXPOSURE_SHARE } from "./bit-body.ts";
+export { type BitBody, type BodyInput, bitBody } from "./bit-body.ts";
 export type { BitMaterial } from "./bit-material.ts";
 export { type BitSpec, ORDINARY_GAUGE_ANGLE, ORDINARY_OVERLAP } from "./bit-spec.ts";
 export {
@@ -17,11 +17,13 @@ export {
   uncutRings,
 } from "./coverage.ts";
 export { type CutterFrame, cutterFrame, edgePoint } from "./cutter-frame.ts";
+export { estimatedProfileAngles, type TrackPoint } from "./estimated-profile-angle.ts";
+export { type CutterExposure, type Exposure, exposure, ORDINARY_EXPOSURE_SHARE } from "./exposure.ts";
 export { cuttingTip, type FaceTilt, faceAcrossAxis, faceAtGauge, faceWithTipAt } from "./face-on-profile.ts";
 export { type CasingPass, casingPass, type GrindWindow, gaugeTolerance, grindWindow } from "./gauge-tolerance.ts";
-export { type CutterPlace, type GeneratedBit, generateLayout } from "./generate-layout.ts";
+export { type CutterPlace, type GeneratedBit, generateLayout, type LayoutJudge } from "./generate-layout.ts";
 export type { CutterRole } from "./layout-setting.ts";
-export { type MeasuredBit, type MeasuredRow, measuredLayout } from "./measured-layout.ts";
+export { type MeasuredBit, type MeasuredPoint, type MeasuredRow, measuredLayout } from "./measured-layout.ts";
 export { placedCutter } from "./new-cutter-on-bit.ts";
 export type { BitLayout, CutterPose, PlacedCutter } from "./placed-cutter.ts";
 export {
@@ -52,6 +54,7 @@ export {
   type ZoneRakes,
 } from "./rake-schedule.ts";
 export { type BitReview, type BitReviewInput, reviewBit } from "./review-bit.ts";
+export { PORT_SHARE_OF_CORE, portRoom, slotArea, type WingedCore } from "./slot-area.ts";
 export { equalAreaRadii, type StationSpread, spreadExponent, spreadStations } from "./station-spread.ts";
 export { type SweepingFace, sweptInterval } from "./swept-interval.ts";
 export {
@@ -62,3 +65,4 @@ export {
   type WingPlan,
   wingAngles,
 } from "./wing-plan.ts";
+export { zonesOfLayout } from "./zones-of-layout.ts";

@@ -61,6 +61,9 @@ export function layoutSetting(spec: BitSpec): LayoutSetting {
   const { faceDiameter } = cutter;
   const overlap = spec.overlap ?? ORDINARY_OVERLAP;
   const gaugeAngle = spec.gaugeAngle ?? ORDINARY_GAUGE_ANGLE;
+  if (!(faceDiameter > 0 && faceDiameter <= holeDiameter / 2)) {
+    throw new RangeError(`faceDiameter must be at most the hole radius ${holeDiameter / 2}, got ${faceDiameter}`);
+  }
   requireBetween("overlap", overlap, 0, 0.9);
   requireBetween("gaugeAngle", gaugeAngle, 0, Math.PI / 2);
   const profile = bitProfile({ ...spec.profile, holeDiameter, leastCorner: faceDiameter / 2 });

@@ -1,5 +1,8 @@
 import { derivedFrom, type Finding, requirePositive } from "../quantity/index.ts";
+import { estimatedProfileAngles } from "./estimated-profile-angle.ts";
+import { faceWithTipAt } from "./face-on-profile.ts";
 import type { BitLayout, PlacedCutter } from "./placed-cutter.ts";
+import { sayLength } from "./say-length.ts";
 import { sweptInterval } from "./swept-interval.ts";
 
 /** One row of the table of an as-measured bit. */
@@ -8,86 +11,65 @@ export type MeasuredRow = Omit<PlacedCutter, "profileAngle"> & {
   readonly profileAngle?: number;
 };
 
+/** The point of a cutter that radius and height of a table stand for; the azimuth is always that of the face centre. */
+export type MeasuredPoint = "face centre" | "cutting tip";
+
 /** A bit of any make from a table of its cutters. */
 export interface MeasuredBit {
   readonly layout: BitLayout;
   readonly findings: readonly Finding[];
 }
 
-/** Centres nearer in radius than this stand on one track [m]; (c) no source, about what a shop measures to. */
-const ONE_TRACK = 5e-4;
-/** Tracks to either side that the slope is taken over [-]. */
-const REACH = 1;
 /** How near the hole radius an edge has to come for the cutter to count as cutting the wall, as share of its face [-]. */
 const AT_WALL = 0.05;
 /** Edge that may stand past the hole before the table is doubted [m]: 1 mm. */
 const DOUBTFUL_REACH = 1e-3;
+/** Centres nearer than this share of a face cannot be two cutters [-]. */
+const SAME_PLACE = 0.3;
 
 /**
  * The layout of a bit of any make from a table of its cutters.
  *
- * Where the profile angle was not measured it is taken from the line through the face centres, which runs parallel to the
- * line of the tips: tan α = -dz/dr over the neighbouring tracks. A cutter whose edge only reaches the hole wall when it
- * stands at gauge keeps that slope, so gauge trimmers should be given their angle.
+ * Where the profile angle was not measured it is taken from the line through the cutters, which turns from cutter to cutter
+ * as the profile does. The line of the cutters ends at the last of them, so gauge cutters should be given their angle. A
+ * table may also hold the cutting tips, which a height gauge reads: the centre is then half a face behind its tip.
  *
- * @throws RangeError when there is no row or the hole has no size
- * @source (d) slope of the line through the face centres
+ * @throws RangeError when there is no row, or the hole or a face has no size
+ * @source (d) direction of the line through the cutters; geometry of the pose
  */
 export function measuredLayout({
   holeDiameter,
   rows,
+  measuredAt = "face centre",
 }: {
   /** Nominal diameter of the hole [m]. */
   readonly holeDiameter: number;
   readonly rows: readonly MeasuredRow[];
+  readonly measuredAt?: MeasuredPoint;
 }): MeasuredBit {
   requirePositive({ holeDiameter, "number of rows": rows.length });
-  const tracks = tracksOf(rows);
-  const cutters = rows.map(
-    (row): PlacedCutter => ({ ...row, profileAngle: row.profileAngle ?? slopeAngle(row, tracks) }),
-  );
+  const angles = estimatedProfileAngles(rows);
+  const placed = rows.map((row, at): PlacedCutter => ({ ...row, profileAngle: row.profileAngle ?? angles[at] ?? 0 }));
+  const cutters =
+    measuredAt === "face centre"
+      ? placed
+      : placed.map((row) => ({ ...row, ...faceWithTipAt({ tip: row, azimuth: row.azimuth, tilt: tiltOf(row) }) }));
   const estimated = rows.flatMap((row, at) => (row.profileAngle === undefined ? [at + 1] : []));
   return {
     layout: { holeDiameter, cutters },
-    findings: [...estimateFindings(estimated), ...reachFindings(cutters, holeDiameter / 2)],
+    findings: [
+      ...estimateFindings(estimated, rows.length),
+      ...doubleFindings(cutters),
+      ...reachFindings(cutters, holeDiameter / 2),
+    ],
   };
 }
 
-interface Track {
-  /** Mean radius of the centres on it [m]. */
-  readonly radius: number;
-  /** Mean height of the centres on it [m]. */
-  readonly height: number;
+function tiltOf({ profileAngle, backRake, sideRake, faceDiameter }: PlacedCutter) {
+  return { profileAngle, backRake, sideRake, faceDiameter };
 }
 
-function tracksOf(rows: readonly MeasuredRow[]): Track[] {
-  const groups: MeasuredRow[][] = [];
-  for (const row of [...rows].sort((a, b) => a.radius - b.radius)) {
-    const last = groups.at(-1);
-    const first = last?.[0];
-    if (last && first && row.radius - first.radius <= ONE_TRACK) last.push(row);
-    else groups.push([row]);
-  }
-  const mean = (of: readonly number[]) => of.reduce((sum, one) => sum + one, 0) / of.length;
-  return groups.map((group) => ({
-    radius: mean(group.map(({ radius }) => radius)),
-    height: mean(group.map(({ height }) => height)),
-  }));
-}
-
-function slopeAngle({ radius }: MeasuredRow, tracks: readonly Track[]): number {
-  const at = tracks.reduce(
-    (best, track, index) => (Math.abs(track.radius - radius) < Math.abs(tracks[best].radius - radius) ? index : best),
-    0,
-  );
-  const near = tracks.slice(Math.max(0, at - REACH), at + REACH + 1);
-  const inner = near[0];
-  const outer = near[near.length - 1];
-  if (outer.radius === inner.radius) return 0;
-  return Math.atan2(inner.height - outer.height, outer.radius - inner.radius);
-}
-
-function estimateFindings(estimated: readonly number[]): Finding[] {
+function estimateFindings(estimated: readonly number[], rows: number): Finding[] {
   if (estimated.length === 0) return [];
   return [
     {
@@ -95,10 +77,39 @@ function estimateFindings(estimated: readonly number[]): Finding[] {
       severity: "note",
       where: `cutter ${estimated.join(", ")}`,
       message:
-        "No profile angle was given; it was taken from the line through the neighbouring face centres. Measure the gauge cutters, where the line turns fastest.",
-      source: derivedFrom("slope of the line through the face centres"),
+        rows < 3
+          ? "No profile angle was given and too few cutters stand beside it to tell: it was taken from them as it could be. Measure it."
+          : "No profile angle was given; it was taken from the line through the neighbouring cutters. Measure the gauge cutters, where the line turns fastest.",
+      source: derivedFrom("direction of the line through the cutters"),
     },
   ];
+}
+
+/** Rows that put two cutters in one place: typed twice, or a wrong azimuth. */
+function doubleFindings(cutters: readonly PlacedCutter[]): Finding[] {
+  const [x, y] = [Math.cos, Math.sin].map((of) => cutters.map(({ radius, azimuth }) => radius * of(azimuth)));
+  return cutters.flatMap((cutter, b) =>
+    cutters.slice(0, b).flatMap((other, a): Finding[] => {
+      const apart = Math.hypot(
+        (x?.[a] ?? 0) - (x?.[b] ?? 0),
+        (y?.[a] ?? 0) - (y?.[b] ?? 0),
+        other.height - cutter.height,
+      );
+      if (apart > SAME_PLACE * cutter.faceDiameter) return [];
+      return [
+        {
+          code: "cutters-in-one-place",
+          severity: "caution",
+          where: `cutters ${a + 1} and ${b + 1}`,
+          message: `By the table two cutters stand ${sayLength(apart)} apart: one row too many, or a wrong azimuth.`,
+          value: apart,
+          limit: SAME_PLACE * cutter.faceDiameter,
+          unit: "m",
+          source: derivedFrom("places of the face centres"),
+        },
+      ];
+    }),
+  );
 }
 
 function reachFindings(cutters: readonly PlacedCutter[], holeRadius: number): Finding[] {

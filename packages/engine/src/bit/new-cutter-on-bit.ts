@@ -1,7 +1,11 @@
 import type { Cutter } from "../cutter/index.ts";
 import type { CutterPose, PlacedCutter } from "./placed-cutter.ts";
 
-/** A cutter of the catalog in a pose on a wing, as new. */
+/**
+ * A cutter of the catalog in a pose on a wing, as new.
+ *
+ * @source (d) bookkeeping, no relation
+ */
 export function placedCutter({
   cutter,
   pose,

@@ -58,7 +58,11 @@ export interface PocketWalls {
   readonly working: readonly Working[];
 }
 
-/** The cylinder that a cutter fills, from its face back. */
+/**
+ * The cylinder that a cutter fills, from its face back along the face normal.
+ *
+ * @source (d) geometry of the pose
+ */
 export function cutterCylinder(cutter: Pick<PlacedCutter, "length"> & Parameters<typeof cutterFrame>[0]): Cylinder {
   const { centre, faceNormal } = cutterFrame(cutter);
   return { from: centre, to: plus(centre, times(-cutter.length, faceNormal)), radius: cutter.faceDiameter / 2 };

@@ -1,4 +1,11 @@
-import { bracketedRoot, commonPractice, type Finding, requireBetween, requirePositive } from "../quantity/index.ts";
+import {
+  bracketedRoot,
+  commonPractice,
+  type Finding,
+  requireBetween,
+  requireNotNegative,
+  requirePositive,
+} from "../quantity/index.ts";
 import { type ProfilePiece, pieceEnd } from "./profile-piece.ts";
 import { sayLength } from "./say-length.ts";
 import { stepPieces } from "./step-profile.ts";
@@ -106,7 +113,8 @@ const FLANK_STEEPEST = 85 * DEGREE;
  */
 export function bitProfile(spec: ProfileSpec): BitProfile {
   const { shape, holeDiameter, leastCorner } = spec;
-  requirePositive({ holeDiameter, leastCorner, gaugeLength: spec.gaugeLength ?? USUAL_GAUGE_LENGTH });
+  requirePositive({ holeDiameter, leastCorner });
+  requireNotNegative({ gaugeLength: spec.gaugeLength ?? USUAL_GAUGE_LENGTH });
   const holeRadius = holeDiameter / 2;
   requireBetween("leastCorner", leastCorner, 0, holeRadius / 2);
   const findings: Finding[] = [];
@@ -149,8 +157,8 @@ function roundedPieces(
   const { holeDiameter, leastCorner, findings } = spec;
   const usual = USUAL[spec.shape];
   const holeRadius = holeDiameter / 2;
-  const coneAngle = spec.coneAngle ?? usual.coneAngle;
-  requireBetween("coneAngle", coneAngle, 0, 60 * DEGREE);
+  const askedCone = spec.coneAngle ?? usual.coneAngle;
+  requireBetween("coneAngle", askedCone, 0, 60 * DEGREE);
   requireBetween("noseRadiusShare", spec.noseRadiusShare ?? usual.noseRadiusShare, 0, 1);
   const askedShoulder =
     spec.shoulderCurve ?? (spec.shape === "flat" ? spec.height : undefined) ?? usual.shoulderCurve * holeDiameter;
@@ -178,8 +186,9 @@ function roundedPieces(
     );
   }
   const room = holeRadius - noseRadius;
-  const largestOverCone = coneAngle > 0 ? noseRadius / Math.sin(coneAngle) : Number.POSITIVE_INFINITY;
-  const noseCurve = Math.min(spec.noseCurve ?? usual.noseCurve * holeDiameter, room, largestOverCone);
+  const noseCurve = Math.min(spec.noseCurve ?? usual.noseCurve * holeDiameter, room);
+  // A nose so near the axis that its curve passes over it leaves room for a flatter cone only.
+  const coneAngle = Math.min(askedCone, Math.asin(Math.min(1, noseRadius / noseCurve)));
   const flankLength = (angle: number) =>
     Math.max(
       0,
@@ -224,7 +233,7 @@ function joined(parts: readonly { readonly angle: number; readonly length: numbe
   const pieces: ProfilePiece[] = [];
   let end = { radius: 0, height: 0, angle: parts[0]?.angle ?? 0 };
   for (const { angle, length } of parts) {
-    if (!(length > 1e-12)) continue;
+    if (!(length > 1e-9)) continue;
     const piece = { radius: end.radius, height: end.height, startAngle: end.angle, endAngle: angle, length };
     pieces.push(piece);
     end = pieceEnd(piece);

@@ -112,13 +112,14 @@ export interface RakedCutter extends Rakes {
 }
 
 /**
- * Remarks on rakes outside what the trade uses for the ground, one for each kind, naming the cutters.
+ * Remarks on rakes outside what the trade uses for the ground, one for each kind, naming the cutters; without a ground,
+ * outside what it uses in any.
  *
  * @source (c) common practice, no source
  */
-export function rakeFindings(cutters: readonly RakedCutter[], ground: RakeGround = "usual"): Finding[] {
-  const shift = GROUND_SHIFT[ground];
-  const least = BACK_RAKE_LEAST + shift;
+export function rakeFindings(cutters: readonly RakedCutter[], ground?: RakeGround): Finding[] {
+  const least = BACK_RAKE_LEAST + GROUND_SHIFT[ground ?? "soft"];
+  const larger = GROUND_SHIFT[ground ?? "hard"];
   const findings: Finding[] = [];
   const remark = (
     code: string,
@@ -151,7 +152,7 @@ export function rakeFindings(cutters: readonly RakedCutter[], ground: RakeGround
     "note",
   );
   for (const zone of Object.keys(BACK_RAKE_MOST) as ProfileZone[]) {
-    const most = BACK_RAKE_MOST[zone] + shift;
+    const most = BACK_RAKE_MOST[zone] + larger;
     remark(
       "back-rake-large",
       cutters.filter((cutter) => cutter.zone === zone && cutter.backRake > most + ANGLE_TOLERANCE),
@@ -170,6 +171,7 @@ export function rakeFindings(cutters: readonly RakedCutter[], ground: RakeGround
   return findings;
 }
 
-function groundWords(ground: RakeGround): string {
-  return { soft: "soft ground", usual: "usual ground", hard: "hard, abrasive or broken ground" }[ground];
+function groundWords(ground: RakeGround | undefined): string {
+  if (ground === undefined) return "any ground";
+  return { soft: "soft ground", usual: "mixed ground", hard: "hard, abrasive or broken ground" }[ground];
 }
