@@ -27,6 +27,13 @@ export const SIX_WINGS_STRENGTH = 60e6;
 export const SMALL_HOLE = 4 * INCH;
 
 /**
+ * Hole up to which five wings are one too many: their cutters leave each other no wall [m].
+ *
+ * @source (c) common practice, no source: 3 to 4 wings on the smallest bits; 5 in is our border
+ */
+export const NARROW_HOLE = 5 * INCH;
+
+/**
  * Hole from which there is room for one wing more [m].
  *
  * @source (c) common practice, no source: 8 in
@@ -103,7 +110,8 @@ export function wingsForGround({
   const sticky = mix.stickyShare >= 2 * COUNTING_SHARE;
   const soft = (mean < SOFT_WINGS_STRENGTH || sticky) && mix.impactBeds.length === 0;
   const base = soft ? 4 : 5;
-  const less = holeDiameter <= SMALL_HOLE ? 1 : 0;
+  const roomy = soft ? SMALL_HOLE : NARROW_HOLE;
+  const less = holeDiameter <= roomy ? 1 : 0;
   const more = holeDiameter >= LARGE_HOLE && !sticky && (soft || mean >= SIX_WINGS_STRENGTH) ? 1 : 0;
   const wings = base - less + more;
   const cuttersPerWing = cuttersOnWing({ holeDiameter, cutterDiameter: cutter.faceDiameter, wings });
@@ -131,7 +139,7 @@ export function wingsForGround({
   ];
   if (less > 0) {
     const sentence = "One wing less, because the hole is too small for more slots and ports.";
-    reasons.push({ sentence, rule: "wings by hole", value: holeDiameter, limit: SMALL_HOLE, unit: "m", source });
+    reasons.push({ sentence, rule: "wings by hole", value: holeDiameter, limit: roomy, unit: "m", source });
   }
   if (more > 0) {
     const sentence = "One wing more, because a hole this large has room for its slot and port.";

@@ -133,8 +133,8 @@ function slotsHolding(setting: LayoutSetting, ends: FaceEnds, holds: readonly nu
     for (const slots of ways.slice(0, judge ? WAYS_JUDGED : ORDERS_TRIED)) {
       const wall = thinnestWall(setting, slots, best?.wall ?? Number.NEGATIVE_INFINITY);
       if (wall >= setting.wall) sound.push(slots);
+      else if (!best || wall > best.wall) best = { slots, wall };
       if (sound.length > 0 && !judge) break;
-      if (!best || wall > best.wall) best = { slots, wall };
     }
     const slots = judge ? leastBy(sound, judge) : sound[0];
     if (slots) return { slots, wall: setting.wall };

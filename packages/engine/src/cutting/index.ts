@@ -43,6 +43,7 @@ export {
 } from "./flat-temperature.ts";
 export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
 export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
+export { sideForceJudge } from "./side-force-judge.ts";
 export {
   adjustedSpecificEnergy,
   bitFrictionNumber,

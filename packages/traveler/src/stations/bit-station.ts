@@ -9,6 +9,7 @@ import {
   measuredLayout,
   profileShapeOf,
   reviewBit,
+  sideForceJudge,
   type Working,
 } from "@bitwright/engine";
 import type {
@@ -39,14 +40,16 @@ export interface BitStation {
 /** Lays the bit out as ordered, or takes it as it was measured, and looks it over. */
 export function bitStation(traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
   const { bit } = traveler;
-  return bit.kind === "spec" ? orderedBit(bit, traveler, advice) : measuredBit(bit, advice);
+  return bit.kind === "spec" ? orderedBit(bit, traveler, advice) : measuredBit(bit, traveler, advice);
 }
 
 function orderedBit(asked: ResolvedBitSpec, traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
   const { spec, ports, departures } = bitOrder(asked, advice.bit, traveler);
-  const { layout, places, findings } = generateLayout(spec);
+  const { layout, places, findings } = generateLayout(spec, sideForceJudge());
   const { wings } = spec.wings;
-  const review = reviewBit({ layout, material: spec.material, profile: spec.profile.shape, wings, ports });
+  const { material, profile } = spec;
+  const zones = places.map(({ zone }) => zone);
+  const review = reviewBit({ layout, material, profile: profile.shape, wings, ports, zones, ...casingOver(traveler) });
   const perWing = [
     ...new Set(Array.from({ length: wings }, (_, k) => layout.cutters.filter((c) => c.wing === k + 1).length)),
   ];
@@ -69,7 +72,7 @@ function orderedBit(asked: ResolvedBitSpec, traveler: ResolvedTraveler, advice: 
   };
 }
 
-function measuredBit(bit: ResolvedMeasuredBit, advice: AdviceStation): BitStation {
+function measuredBit(bit: ResolvedMeasuredBit, traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
   const rules = advice.bit;
   const rows = bit.cutters.map(({ profileAngle, ...row }) => ({
     ...row,
@@ -82,7 +85,7 @@ function measuredBit(bit: ResolvedMeasuredBit, advice: AdviceStation): BitStatio
   const { layout, findings } = measuredLayout({ holeDiameter: bit.diameter, rows });
   const ports = bit.ports ?? rules.ports.value;
   const material = bit.body ?? rules.body.value;
-  const review = reviewBit({ layout, material, profile: profileShapeOf(layout), ports });
+  const review = reviewBit({ layout, material, profile: profileShapeOf(layout), ports, ...casingOver(traveler) });
   const worn = layout.cutters.filter(({ wornHeight }) => wornHeight > 0).length;
   const { wings } = review.body;
   return {
@@ -121,4 +124,12 @@ function cutterWords({ code, chamferAngle, leachedDepth }: Cutter, { cutters }: 
 
 function portWords({ count, diameter: one }: ResolvedPorts): string {
   return `${count} ports of ${diameter(one)}`;
+}
+
+/** The bore of the casing that the bit has to pass, where one is set above its hole. */
+function casingOver({ inquiry }: ResolvedTraveler): { casingDrift?: number } {
+  const bores = inquiry.holes.flatMap(({ casingBore, to }) =>
+    casingBore !== undefined && to <= inquiry.bitHole.from ? [casingBore] : [],
+  );
+  return bores.length === 0 ? {} : { casingDrift: Math.min(...bores) };
 }
