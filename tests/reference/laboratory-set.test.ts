@@ -159,6 +159,24 @@ describe.skipIf(!here)("row by row (skipped where the open file does not lie bes
     holdSection("laboratory rates", `${text}\n\n${plot(tested)}`);
   });
 
+  it("stands in the guide as found: every row", () => {
+    const ratios = (group: LaboratoryGroup, assumption: Assumption) =>
+      rateRatios(group, assumption)
+        .map((ratio) => fixed(ratio))
+        .join(" ");
+    holdSection(
+      "laboratory rows",
+      table([
+        ["group", "rows from light to heavy, 150 MPa (Berea 49 MPa)", "193 MPa"],
+        ...laboratoryGroups.map((group) => [
+          group.name,
+          ratios(group, asPublished),
+          group.rock === "granite" ? ratios(group, asTested) : "-",
+        ]),
+      ]),
+    );
+  });
+
   it("stands in the guide as found: why granite rubs more", () => {
     const base = { granite: publishedStrengths.graniteOfBitTests };
     const falling = (backRake: number) => 18 - (backRake - 15);

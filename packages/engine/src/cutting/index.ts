@@ -41,6 +41,7 @@ export {
   type SlidingFlat,
   WEAR_QUICKENS_TEMPERATURE,
 } from "./flat-temperature.ts";
+export { laboratoryRegression, type RegressionBit, type RegressionRate } from "./laboratory-regression.ts";
 export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
 export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
 export { sideForceJudge } from "./side-force-judge.ts";
