@@ -1,6 +1,6 @@
 import { engage } from "@bitwright/engine";
 import { type UnitSystem, type Workup, workupJson } from "@bitwright/traveler";
-import { cardText } from "./card/index.ts";
+import { type CardPaper, cardText } from "./card/index.ts";
 import { faceDrawing } from "./face/index.ts";
 import { profileDrawing } from "./profile/index.ts";
 import type { SheetTitle } from "./sheet/index.ts";
@@ -49,7 +49,13 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
     },
     {
       name: "card.txt",
-      text: cardText(card, { units, program, shop: job.shop, ...(job.date === undefined ? {} : { date: job.date }) }),
+      text: cardText(card, {
+        units,
+        program,
+        shop: job.shop,
+        ...(job.date === undefined ? {} : { date: job.date }),
+        ...blownWith(workup),
+      }),
     },
     {
       name: "cutters.csv",
@@ -74,6 +80,12 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
       }),
     },
   ];
+}
+
+function blownWith({ inquiry, flow: { circuit, leastAirFlow } }: Workup): Pick<CardPaper, "blownWith"> {
+  if (circuit) return {};
+  const medium = inquiry.inquiry.fluid.kind;
+  return { blownWith: { medium, ...(leastAirFlow === undefined ? {} : { leastAirFlow }) } };
 }
 
 function titleOf({ inquiry, bit }: Workup, program: string): SheetTitle {

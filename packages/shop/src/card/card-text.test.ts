@@ -143,6 +143,20 @@ describe("cardText", () => {
     expect(page).toMatch(/and \d+ more on the summary/);
   });
 
+  it("says first of all that a bit without ground for it is not to be run", () => {
+    const rows = content.rows.map((row) => ({ ...row, drilled: false, feed: [] }));
+    expect(cardText({ ...content, rows }, paper)).toContain("! DO NOT RUN THIS BIT IN THIS HOLE.");
+    expect(text).not.toContain("DO NOT RUN");
+  });
+
+  it("prints no pump flow for a hole drilled on air, mist or foam", () => {
+    const air = cardText(content, { ...paper, blownWith: { medium: "air", leastAirFlow: 0.24 } });
+    expect(air).toMatch(/44 {4}140 shale +4,800-6,120 +90 +- +40-85/);
+    expect(air).not.toContain("gpm");
+    expect(air).toContain("Air: at least 509 cfm of free air");
+    expect(cardText(content, { ...paper, blownWith: { medium: "foam" } })).toContain("Foam: not worked out here");
+  });
+
   it("says so where the rig's gauge factor is not known", () => {
     const rows = content.rows.map((row) => ({ ...row, feed: row.feed.map(({ gauge: _, ...rest }) => rest) }));
     expect(cardText({ ...content, rows }, paper)).toContain("No gauge readings");

@@ -1,17 +1,10 @@
-import type { CardContent, CardFigure, CardRow } from "@bitwright/engine";
+import type { CardContent } from "@bitwright/engine";
 import type { UnitSystem } from "@bitwright/traveler";
+import { bedLines } from "./bed-lines.ts";
 import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
 import { CARD, cellOf, cutTo, firstSentences, heading, oneLine, paragraph } from "./card-lines.ts";
+import type { CardPaper } from "./card-paper.ts";
 import { feedRows } from "./feed-rows.ts";
-
-/** What the card says of itself besides its content. */
-export interface CardPaper {
-  readonly units: UnitSystem;
-  readonly shop?: string;
-  readonly date?: string;
-  /** Name and version of the program that wrote it. */
-  readonly program: string;
-}
 
 /** How much is said where room is short. */
 interface Fullness {
@@ -57,9 +50,10 @@ function cardLines(content: CardContent, paper: CardPaper, fullness: Fullness): 
   const { units } = paper;
   return [
     ...head(content, paper),
+    ...notHere(content),
     ...casing(content, units),
     heading("HOW TO RUN IT, BED BY BED"),
-    ...beds(content, units, fullness.remarks),
+    ...bedLines(content, paper, fullness.remarks),
     ...feed(content, units, fullness.feeds),
     ...breakIn(content, units),
     heading("STOP AND LOOK WHEN"),
@@ -83,85 +77,17 @@ function head({ job, customer, bit, hole }: CardContent, { units, shop, date }: 
   ];
 }
 
+function notHere({ rows }: CardContent): string[] {
+  if (rows.some(({ drilled }) => drilled)) return [];
+  return paragraph("! ", "DO NOT RUN THIS BIT IN THIS HOLE. No bed of it is ground for a PDC bit.");
+}
+
 function casing({ casing: shoe, casingWords }: CardContent, units: UnitSystem): string[] {
   if (!shoe) return [];
   return paragraph("! ", `CASE TO ${wholeFigure(shoe, units)} BEFORE THIS BIT GOES IN. ${casingWords[0] ?? ""}`).slice(
     0,
     3,
   );
-}
-
-const GROUND_COLUMNS = 21;
-/** Columns of the table of beds: width and side. */
-const BED_COLUMNS = [
-  [6, "right"],
-  [6, "right"],
-  [GROUND_COLUMNS, "left"],
-  [15, "right"],
-  [6, "right"],
-  [7, "right"],
-  [9, "right"],
-] as const;
-
-function bedLine(cells: readonly string[]): string {
-  return cells
-    .map((cell, k) => cellOf(cell, BED_COLUMNS[k][0], BED_COLUMNS[k][1]))
-    .join(" ")
-    .trimEnd();
-}
-
-function beds({ rows }: CardContent, units: UnitSystem, remarks: number): string[] {
-  const length = cardUnit("depth", units);
-  return [
-    bedLine(["FROM", "TO", "GROUND", "WEIGHT ON BIT", "TURN", "FLOW", "EXPECT"]),
-    bedLine([
-      length,
-      length,
-      "",
-      `${cardUnit("force", units)}, with pipe`,
-      "rpm",
-      cardUnit("flow", units),
-      cardUnit("rate", units),
-    ]),
-    ...rows.flatMap((row) => [
-      ...bedRow(row, units),
-      ...row.remarks.slice(0, row.drilled ? remarks : 0).flatMap(remark),
-    ]),
-    ...thumb(rows, units),
-  ];
-}
-
-function bedRow(row: CardRow, units: UnitSystem): string[] {
-  const depths = [bareFigure(row.from, units), bareFigure(row.to, units)];
-  const ground = oneLine(row.ground);
-  if (!row.drilled) {
-    const why = oneLine(row.remarks[0] ?? "").replace(/^Not with this bit\.\s*/, "");
-    return paragraph(bedLine([...depths, ""]).padEnd(14), `${ground}: NOT THIS BIT. ${why}`);
-  }
-  const [first, ...more] = paragraph("", row.verdict === "fit" ? ground : `! ${ground}`, GROUND_COLUMNS);
-  const figures = [row.weight, row.rotarySpeed, row.flow, row.rate].map((figure) => bareFigure(figure, units));
-  return [bedLine([...depths, first, ...figures]), ...more.map((line) => bedLine(["", "", line]))];
-}
-
-function remark(text: string): string[] {
-  return paragraph(`${" ".repeat(14)}- `, text);
-}
-
-/** The rule of thumb beside the computed figures, as a range over the beds. */
-function thumb(rows: readonly CardRow[], units: UnitSystem): string[] {
-  const over = (figures: readonly (CardFigure | undefined)[]) => {
-    const known = figures.filter((figure) => figure !== undefined);
-    if (known.length === 0) return "";
-    const values = known.flatMap(({ value, to }) => [value, to ?? value]);
-    return wholeFigure({ kind: known[0].kind, value: Math.min(...values), to: Math.max(...values) }, units);
-  };
-  const weight = over(rows.map(({ practiceWeight }) => practiceWeight));
-  const speed = over(rows.map(({ practiceSpeed }) => practiceSpeed));
-  const care = rows.some(({ drilled, verdict }) => drilled && verdict !== "fit");
-  return [
-    ...(weight && speed ? [`Rule of thumb (common practice): ${weight} at ${speed}.`] : []),
-    ...(care ? ["! fit with care: stay at the low end, watch the signs below."] : []),
-  ];
 }
 
 /** Two columns of depths, read down the left one first. */

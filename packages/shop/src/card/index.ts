@@ -1,1 +1,2 @@
-export { type CardPaper, cardText } from "./card-text.ts";
+export type { CardPaper } from "./card-paper.ts";
+export { cardText } from "./card-text.ts";

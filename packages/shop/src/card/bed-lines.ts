@@ -1,0 +1,90 @@
+import type { CardContent, CardFigure, CardRow } from "@bitwright/engine";
+import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
+import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
+import { cellOf, oneLine, paragraph } from "./card-lines.ts";
+import type { BlownWith, CardPaper } from "./card-paper.ts";
+
+const GROUND_COLUMNS = 21;
+/** Columns of the table of beds: width and side. */
+const BED_COLUMNS = [
+  [6, "right"],
+  [6, "right"],
+  [GROUND_COLUMNS, "left"],
+  [15, "right"],
+  [6, "right"],
+  [7, "right"],
+  [9, "right"],
+] as const;
+
+function bedLine(cells: readonly string[]): string {
+  return cells
+    .map((cell, k) => cellOf(cell, BED_COLUMNS[k][0], BED_COLUMNS[k][1]))
+    .join(" ")
+    .trimEnd();
+}
+
+/** The table of beds: how to run the bit in each, and the rule of thumb under it. */
+export function bedLines({ rows }: CardContent, { units, blownWith }: CardPaper, remarks: number): string[] {
+  const length = cardUnit("depth", units);
+  const pumped = blownWith === undefined;
+  return [
+    bedLine(["FROM", "TO", "GROUND", "WEIGHT ON BIT", "TURN", "FLOW", "EXPECT"]),
+    bedLine([
+      length,
+      length,
+      "",
+      `${cardUnit("force", units)}, with pipe`,
+      "rpm",
+      pumped ? cardUnit("flow", units) : "",
+      cardUnit("rate", units),
+    ]),
+    ...rows.flatMap((row) => [
+      ...bedRow(row, units, pumped),
+      ...row.remarks.slice(0, row.drilled ? remarks : 0).flatMap(remark),
+    ]),
+    ...thumb(rows, units),
+    ...(blownWith ? blowing(blownWith, units) : []),
+  ];
+}
+
+/** What takes the place of the pump's flow. */
+function blowing({ medium, leastAirFlow }: BlownWith, units: UnitSystem): string[] {
+  const word = medium.slice(0, 1).toUpperCase() + medium.slice(1);
+  if (leastAirFlow === undefined) return paragraph("", `${word}: not worked out here; by the sheet of its maker.`);
+  const least = formatQuantity("air flow", leastAirFlow, units, { figures: 3 });
+  return paragraph("", `${word}: at least ${least} of free air to lift the chips from the end of this hole.`);
+}
+
+function bedRow(row: CardRow, units: UnitSystem, pumped: boolean): string[] {
+  const depths = [bareFigure(row.from, units), bareFigure(row.to, units)];
+  const ground = oneLine(row.ground);
+  if (!row.drilled) {
+    const why = oneLine(row.remarks[0] ?? "").replace(/^Not with this bit\.\s*/, "");
+    return paragraph(bedLine([...depths, ""]).padEnd(14), `${ground}: NOT THIS BIT. ${why}`);
+  }
+  const [first, ...more] = paragraph("", row.verdict === "fit" ? ground : `! ${ground}`, GROUND_COLUMNS);
+  const flow = pumped ? row.flow : undefined;
+  const figures = [row.weight, row.rotarySpeed, flow, row.rate].map((figure) => bareFigure(figure, units));
+  return [bedLine([...depths, first, ...figures]), ...more.map((line) => bedLine(["", "", line]))];
+}
+
+function remark(text: string): string[] {
+  return paragraph(`${" ".repeat(14)}- `, text);
+}
+
+/** The rule of thumb beside the computed figures, as a range over the beds. */
+function thumb(rows: readonly CardRow[], units: UnitSystem): string[] {
+  const over = (figures: readonly (CardFigure | undefined)[]) => {
+    const known = figures.filter((figure) => figure !== undefined);
+    if (known.length === 0) return "";
+    const values = known.flatMap(({ value, to }) => [value, to ?? value]);
+    return wholeFigure({ kind: known[0].kind, value: Math.min(...values), to: Math.max(...values) }, units);
+  };
+  const weight = over(rows.map(({ practiceWeight }) => practiceWeight));
+  const speed = over(rows.map(({ practiceSpeed }) => practiceSpeed));
+  const care = rows.some(({ drilled, verdict }) => drilled && verdict !== "fit");
+  return [
+    ...(weight && speed ? [`Rule of thumb (common practice): ${weight} at ${speed}.`] : []),
+    ...(care ? ["! fit with care: stay at the low end, watch the signs below."] : []),
+  ];
+}
