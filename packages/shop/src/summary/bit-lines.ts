@@ -3,7 +3,11 @@ import type { Workup } from "@bitwright/traveler";
 import { wrapped } from "./text-table.ts";
 
 /** The bit in one line, then each choice with its first reason. */
-export function bitLines({ advice, bit, inquiry }: Workup, width: number): string[] {
+export function bitLines({ advice, bit, cut, inquiry }: Workup, width: number): string[] {
+  if (cut.beds.length === 0) {
+    const what = inquiry.bit.kind === "spec" ? "What the rules would come nearest to" : "The bit as it was measured";
+    return wrapped(`Not to be run in this hole. ${what}: ${bit.inWords}.`, width);
+  }
   const { cutter, chamfer, backRake, wings, sweep, profile, body, leached, ports, gauge } = advice.bit;
   const choices: readonly [string, Choice<unknown>][] = [
     ["cutter", cutter],

@@ -1,9 +1,11 @@
 import type { Band } from "@bitwright/engine";
-import { formatQuantity, type QuantityKind, type UnitSystem, unitFor } from "@bitwright/traveler";
+import { formatQuantity, inUnit, type QuantityKind, type UnitSystem, unitFor } from "@bitwright/traveler";
 
 /** Figures shown in one system of units. */
 export interface Figures {
   readonly of: (kind: QuantityKind, si: number) => string;
+  /** Two figures in as many digits as it takes to see that they differ: `6.108 in`, `6.11 in`. */
+  readonly apart: (kind: QuantityKind, one: number, other: number) => readonly [string, string];
   /** `low to high unit`, in one unit. */
   readonly range: (kind: QuantityKind, low: number, high: number) => string;
   /** Low, middle and high of a band in one unit: `41 / 63 / 88 ft/h`. */
@@ -13,23 +15,52 @@ export interface Figures {
 const FIGURES_OF_A_BAND = 2;
 const USUAL_FIGURES = 3;
 
+/** Digits at which two figures that still read alike may as well be called alike. */
+const MOST_FIGURES = 6;
+
 /** Writes figures in a system of units, to the figures that an office reads. */
 export function figuresIn(system: UnitSystem): Figures {
-  const of = (kind: QuantityKind, si: number) => formatQuantity(kind, si, system, { figures: figuresFor(kind) });
-  const together = (kind: QuantityKind, values: readonly number[], figures: number, between: string) => {
+  const of = (kind: QuantityKind, si: number) =>
+    formatQuantity(kind, si, system, { figures: figuresFor(kind, si, system) });
+  const together = (kind: QuantityKind, values: readonly number[], figures: readonly number[], between: string) => {
     const unit = unitFor(kind, system, Math.max(...values.map(Math.abs)));
-    const shown = values.map((value) => formatQuantity(kind, value, system, { figures, unit, fractions: false }));
+    const shown = values.map((value, at) =>
+      formatQuantity(kind, value, system, { figures: figures[at], unit, fractions: false }),
+    );
     const bare = (text: string) => text.slice(0, text.length - unit.length).trimEnd();
     return `${shown.map(bare).join(between)} ${unit}`;
   };
   return {
     of,
-    range: (kind, low, high) => together(kind, [low, high], figuresFor(kind), " to "),
-    band: (kind, { low, mid, high }) => together(kind, [low, mid, high], FIGURES_OF_A_BAND, " / "),
+    apart: (kind, one, other) => {
+      let shown = [of(kind, one), of(kind, other)] as const;
+      for (let figures = USUAL_FIGURES + 1; shown[0] === shown[1] && figures <= MOST_FIGURES; figures++) {
+        const format = { figures, fractions: false };
+        shown = [formatQuantity(kind, one, system, format), formatQuantity(kind, other, system, format)];
+      }
+      return shown;
+    },
+    range: (kind, low, high) =>
+      together(
+        kind,
+        [low, high],
+        [low, high].map((value) => figuresFor(kind, value, system)),
+        " to ",
+      ),
+    band: (kind, { low, mid, high }) =>
+      together(
+        kind,
+        [low, mid, high],
+        [low, mid, high].map(() => FIGURES_OF_A_BAND),
+        " / ",
+      ),
   };
 }
 
-/** Depths and diameters are read off exactly; the rest is known to three figures at best. */
-function figuresFor(kind: QuantityKind): number {
-  return kind === "depth" || kind === "diameter" ? 5 : USUAL_FIGURES;
+/** Diameters are read off exactly, depths to a tenth of a foot or metre; the rest is known to three figures at best. */
+function figuresFor(kind: QuantityKind, si: number, system: UnitSystem): number {
+  if (kind === "diameter") return 5;
+  if (kind !== "depth") return USUAL_FIGURES;
+  const inUnits = Math.abs(inUnit(kind, si, unitFor(kind, system, si)));
+  return Math.max(1, Math.floor(Math.log10(Math.max(inUnits, 1))) + 2);
 }

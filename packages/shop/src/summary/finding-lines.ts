@@ -3,56 +3,104 @@ import type { QuantityKind, StationFinding, Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
 import { wrapped } from "./text-table.ts";
 
-/** Every finding, the gravest first, with its figure and its limit. */
+/** Every finding, the gravest first, with its figure and its limit; one that is found in several places is said once. */
 export function findingLines({ findings }: Workup, figures: Figures, width: number): string[] {
   if (findings.length === 0) return ["None."];
-  const seen = new Set<string>();
-  return findings.flatMap((finding) => {
-    const line = findingLine(finding, figures);
-    if (seen.has(line)) return [];
-    seen.add(line);
-    return wrapped(line, width, 2);
-  });
+  const alike = new Map<string, StationFinding[]>();
+  for (const finding of findings) {
+    const { severity, message, source, unit, limit } = finding;
+    const key = [severity, message, source.kind, unit, limit].join("|");
+    alike.set(key, [...(alike.get(key) ?? []), finding]);
+  }
+  return [...alike.values()].flatMap((group) => wrapped(findingLine(group, figures), width, 2));
 }
 
-function findingLine(finding: StationFinding, figures: Figures): string {
-  const { severity, where, message, source } = finding;
-  return `${severity.toUpperCase()} ${where}: ${message}${figureOf(finding, figures)} (${SOURCE_KIND_WORDS[source.kind]})`;
+function findingLine(group: readonly StationFinding[], figures: Figures): string {
+  const [{ severity, message, source }] = group;
+  const figure = figuresOf(group, figures);
+  return `${severity.toUpperCase()} ${placesOf(group)}: ${message}${figure} (${SOURCE_KIND_WORDS[source.kind]})`;
 }
 
-function figureOf(finding: StationFinding, figures: Figures): string {
-  const { value, limit, unit } = finding;
+/** The places of a finding; `cutter 1, in shale` and `cutter 2, in shale` become `cutters 1, 2, in shale`. */
+function placesOf(group: readonly StationFinding[]): string {
+  const byGround = new Map<string, string[]>();
+  for (const { where } of group) {
+    const at = where.indexOf(", in ");
+    const [part, ground] = at < 0 ? [where, ""] : [where.slice(0, at), where.slice(at)];
+    const parts = byGround.get(ground) ?? [];
+    const numbered = /^cutter (\d+)$/.exec(part);
+    const short = numbered && parts[0]?.startsWith("cutter ") ? numbered[1] : part;
+    if (!parts.includes(short) && !parts.includes(part)) byGround.set(ground, [...parts, short]);
+  }
+  return [...byGround].map(([ground, parts]) => partsInWords(parts) + ground).join("; ");
+}
+
+function partsInWords(parts: readonly string[]): string {
+  if (parts.length === 1 || !parts[0].startsWith("cutter ")) return parts.join("; ");
+  return parts.join(", ").replace("cutter", "cutters");
+}
+
+/** The figures of one finding, or their range over the places where it is met, and the limit they share. */
+function figuresOf(group: readonly StationFinding[], figures: Figures): string {
+  const [first] = group;
+  const { limit } = first;
+  const values = group.flatMap(({ value }) => (value === undefined ? [] : [value]));
+  if (values.length === 0) return limit === undefined ? "" : ` [limit ${shown(first, limit, figures)}]`;
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  if (limit === undefined) return ` [${span(shown(first, low, figures), shown(first, high, figures))}]`;
+  const [from, fromLimit] = shownApart(first, low, limit, figures);
+  const [to, toLimit] = shownApart(first, high, limit, figures);
+  return ` [${span(from, to)}, limit ${fromLimit.length > toLimit.length ? fromLimit : toLimit}]`;
+}
+
+/** `2,240 to 4,120 lbf`: the unit once where both carry the same. */
+function span(low: string, high: string): string {
+  if (low === high) return low;
+  const unit = high.slice(high.indexOf(" "));
+  return `${low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high}`;
+}
+
+function shown(finding: StationFinding, si: number, figures: Figures): string {
   const kind = kindOf(finding);
-  const show = (si: number) =>
-    kind === undefined
-      ? `${Number(si.toPrecision(3))} ${unit === "-" ? "" : (unit ?? "")}`.trim()
-      : figures.of(kind, si);
-  const parts = [
-    ...(value === undefined ? [] : [show(value)]),
-    ...(limit === undefined ? [] : [`limit ${show(limit)}`]),
-  ];
-  return parts.length === 0 ? "" : ` [${parts.join(", ")}]`;
+  return kind === undefined ? plain(finding, si) : figures.of(kind, si);
+}
+
+function shownApart(
+  finding: StationFinding,
+  value: number,
+  limit: number,
+  figures: Figures,
+): readonly [string, string] {
+  const kind = kindOf(finding);
+  return kind === undefined ? [plain(finding, value), plain(finding, limit)] : figures.apart(kind, value, limit);
+}
+
+function plain({ unit = "-" }: StationFinding, si: number): string {
+  return `${Number(si.toPrecision(3))} ${unit === "-" ? "" : unit}`.trim();
 }
 
 const KIND_OF_UNIT: Readonly<Record<string, QuantityKind>> = {
   N: "force",
   N·m: "torque",
   Pa: "pressure",
-  "m³/s": "flow",
   "rad/s": "rotary speed",
   W: "power",
   rad: "angle",
   K: "temperature",
 };
-/** Lengths from here up are depths, below it parts of a bit [m]. */
-const LEAST_DEPTH = 1;
 
-/** The quantity a finding's SI unit means: depth or part share the metre, rate and flow speeds the metre a second. */
-function kindOf({ code, value = 0, limit = 0, unit = "" }: StationFinding): QuantityKind | undefined {
-  if (unit === "m") return Math.max(Math.abs(value), Math.abs(limit)) >= LEAST_DEPTH ? "depth" : "length";
+/** The quantity a finding's SI unit means: depth, diameter and part of a bit share the metre, and so do others. */
+function kindOf({ code, station, unit = "" }: StationFinding): QuantityKind | undefined {
+  if (unit === "m") {
+    if (/pin-|^hole-/.test(code)) return "diameter";
+    const ofTheHole = station === "ground" || station === "string" || station === "inquiry";
+    return ofTheHole || /casing|unfit|wall-will-not-stand/.test(code) ? "depth" : "length";
+  }
   if (unit === "m/s") {
     if (/rate|cuttings/.test(code)) return "rate";
     return /port|slot/.test(code) ? "speed" : "uphole speed";
   }
+  if (unit === "m³/s") return code.startsWith("air-") ? "air flow" : "flow";
   return KIND_OF_UNIT[unit];
 }

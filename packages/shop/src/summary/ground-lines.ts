@@ -1,4 +1,4 @@
-import { VERDICT_WORDS } from "@bitwright/engine";
+import { type BedFit, VERDICT_WORDS } from "@bitwright/engine";
 import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
 import { textTable, wrapped } from "./text-table.ts";
@@ -8,14 +8,13 @@ export function groundLines({ advice, ground, inquiry }: Workup, figures: Figure
   const { bitHole } = inquiry.inquiry;
   const rows = advice.fits.map((fit, at) => {
     const { bed } = fit;
-    const inHole = bed.bottom > bitHole.from && bed.top < bitHole.to;
     const { ucs, rock } = ground.beds[at];
     return [
       figures.range("depth", bed.top, bed.bottom),
       bed.name,
       rock.name,
       figures.band("strength", ucs),
-      inHole ? VERDICT_WORDS[fit.verdict] : `${VERDICT_WORDS[fit.verdict]} (above the bit's hole)`,
+      VERDICT_WORDS[fit.verdict] + beside(bed, bitHole),
     ];
   });
   const table = textTable(["depth", "ground", "taken as", "strength low / mid / high", "PDC"], rows, [1, 2, 4]);
@@ -30,5 +29,34 @@ export function groundLines({ advice, ground, inquiry }: Workup, figures: Figure
   const casing = advice.casing.reasons.flatMap(({ sentence, value }) =>
     wrapped(`- casing: ${sentence}${value === undefined ? "" : ` At least ${figures.of("depth", value)}.`}`, width, 2),
   );
-  return [...table, "", ...why, ...casing];
+  return [...wrapped(answer(advice, bitHole, figures), width), "", ...table, "", ...why, ...casing];
+}
+
+/** The answer in one line: over which depths the bit of this hole is the tool, and where it is not. */
+function answer({ fits, casing }: Workup["advice"], bitHole: Hole, figures: Figures): string {
+  const inHole = fits.filter(({ bed }) => beside(bed, bitHole) === "");
+  if (inHole.length === 0) return "Nobody can tell: the log says nothing of the ground in this hole.";
+  if (inHole.every(({ verdict }) => verdict === "unfit")) {
+    const tools = [...new Set(inHole.flatMap(({ insteadUse }) => insteadUse.map(({ tool }) => tool)))].join(", ");
+    return `No. Nothing in this hole is ground for a PDC bit.${tools === "" ? "" : ` Use instead: ${tools}.`}`;
+  }
+  const stretches = casing.bitIntervals.map(({ top, bottom }) => figures.range("depth", top, bottom)).join(" and ");
+  const named = (verdict: BedFit["verdict"]) => [
+    ...new Set(inHole.filter((fit) => fit.verdict === verdict).map(({ bed }) => bed.name)),
+  ];
+  const care = named("fit-with-care");
+  const unfit = named("unfit");
+  return [
+    `Yes, ${stretches}.`,
+    ...(care.length === 0 ? [] : [`With care in ${care.join("; ")}.`]),
+    ...(unfit.length === 0 ? [] : [`Not in ${unfit.join("; ")}.`]),
+  ].join(" ");
+}
+
+type Hole = Workup["inquiry"]["inquiry"]["bitHole"];
+
+/** Where a bed lies that the bit's hole does not reach. */
+function beside({ top, bottom }: BedFit["bed"], { from, to }: Hole): string {
+  if (bottom <= from) return " (above the bit's hole)";
+  return top >= to ? " (below the bit's hole)" : "";
 }

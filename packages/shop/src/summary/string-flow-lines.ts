@@ -2,12 +2,15 @@ import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
 import { textTable, wrapped } from "./text-table.ts";
 
+type JointInBed = NonNullable<Workup["string"]>["joints"][number];
+
 /** What the rig does with its feed, joint by joint. */
 export function stringLines({ string, inquiry }: Workup, figures: Figures, width: number): string[] {
   if (!string) return ["Nothing is drilled with this bit, so no string is worked out."];
   const { neutralPoint, balanceDepth, targetWeight, makeUpTorque } = string;
   const gauge = inquiry.inquiry.rig.gaugeForceFactor !== undefined;
-  const rows = string.joints.map(({ depth, bed, targetWeight: wanted, hangingWeight, feedForce, gaugeReading }) => [
+  const shown = jointsToShow(string.joints);
+  const rows = shown.map(({ depth, bed, targetWeight: wanted, hangingWeight, feedForce, gaugeReading }) => [
     figures.of("depth", depth),
     bed,
     figures.of("force", wanted),
@@ -25,8 +28,16 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
     "by",
     ...(gauge ? ["feed gauge"] : []),
   ];
+  const most = `The largest weight wanted, ${figures.of("force", targetWeight)}, is the string's own`;
   const words = [
-    `At ${figures.of("force", targetWeight)} the string alone gives the weight from ${figures.of("depth", balanceDepth)}; deeper, hold back.`,
+    ...(shown.length < string.joints.length
+      ? [
+          `${shown.length} of ${string.joints.length} joints are shown: both ends of each bed and of each act of the feed.`,
+        ]
+      : []),
+    balanceDepth < inquiry.inquiry.bitHole.to
+      ? `${most} from ${figures.of("depth", balanceDepth)}; deeper, hold back.`
+      : `${most} only from ${figures.of("depth", balanceDepth)}, which this hole does not reach.`,
     neutralPoint.part === "above the string"
       ? "The whole string is pressed; it has no neutral point."
       : `Neutral point ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
@@ -35,8 +46,23 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
   return [...textTable(heads, rows, [1, 4]), "", ...words.flatMap((line) => wrapped(line, width))];
 }
 
+/** Joints that an office reads in one go. */
+const MOST_JOINTS = 40;
+
+/** All joints, or of a long string both ends of each bed and each act of the feed, and evenly spread ones between. */
+function jointsToShow(joints: readonly JointInBed[]): readonly JointInBed[] {
+  if (joints.length <= MOST_JOINTS) return joints;
+  const step = Math.ceil(joints.length / MOST_JOINTS);
+  const differ = (one: JointInBed, other: JointInBed | undefined) =>
+    other === undefined || one.bed !== other.bed || one.feedForce >= 0 !== other.feedForce >= 0;
+  return joints.filter(
+    (joint, at) => at % step === 0 || differ(joint, joints[at - 1]) || differ(joint, joints[at + 1]),
+  );
+}
+
 /** What the flow loses, lifts and cools. */
-export function flowLines({ flow, bit }: Workup, figures: Figures): string[] {
+export function flowLines({ cut, flow, bit }: Workup, figures: Figures): string[] {
+  if (cut.beds.length === 0) return ["Nothing is drilled with this bit, so no flow is asked for."];
   const { circuit, leastAirFlow } = flow;
   const ports = `${bit.ports.count} ports of ${figures.of("diameter", bit.ports.diameter)}`;
   if (!circuit) {
