@@ -93,7 +93,8 @@ describe("coverage", () => {
   });
 
   it("tells under gauge within the tolerance from under gauge beyond it", () => {
-    const outer = (radius: number) => coverage(bit(level(0.005), level(0.0145), level(0.02), level(radius))).findings[0];
+    const outer = (radius: number) =>
+      coverage(bit(level(0.005), level(0.0145), level(0.02), level(radius))).findings[0];
     // 3 in class: 0.381 mm below nominal, over the diameter.
     expect(outer(0.0249)).toMatchObject({ code: "under-gauge", severity: "note" });
     expect(outer(0.0247)).toMatchObject({ code: "under-gauge", severity: "caution" });

@@ -1,7 +1,5 @@
-/** Beyond this many wings not every order is tried [-]: (c) our choice, 7! orders of the seven others. */
-const MOST_PERMUTED = 8;
-/** Leans nearer to each other than this count as equal, so that rounding does not decide [-]. */
-const SAME_LEAN = 1e-6;
+/** Beyond this many wings not every order is tried [-]: (c) our choice, 6! orders of the six others. */
+const MOST_PERMUTED = 7;
 
 /** Every order of `of`, in the order of its members. */
 function orders(of: readonly number[]): number[][] {
@@ -10,24 +8,17 @@ function orders(of: readonly number[]): number[][] {
 }
 
 /**
- * Orders in which wings 0 to n - 1 take turns, wing 0 first, the one that leans least to a side first. `lean` rates an
- * order; equal ratings keep the order of the numbers. Past eight wings only steps of one count around are tried.
+ * Orders in which wings 0 to n - 1 can take turns, wing 0 first. Past seven wings only even steps around the bit.
  *
  * @source (d) search of all orders
  */
-export function wingOrders(wings: number, lean: (order: readonly number[]) => number): number[][] {
+export function wingOrders(wings: number): number[][] {
   const others = Array.from({ length: wings - 1 }, (_, at) => at + 1);
-  const found =
-    wings <= MOST_PERMUTED
-      ? orders(others).map((rest) => [0, ...rest])
-      : others.flatMap((step) => {
-          const round = Array.from({ length: wings }, (_, at) => (at * step) % wings);
-          return new Set(round).size === wings ? [round] : [];
-        });
-  return found
-    .map((order, at) => ({ order, at, rating: Math.round(lean(order) / SAME_LEAN) }))
-    .sort((a, b) => a.rating - b.rating || a.at - b.at)
-    .map(({ order }) => order);
+  if (wings <= MOST_PERMUTED) return orders(others).map((rest) => [0, ...rest]);
+  return others.flatMap((step) => {
+    const round = Array.from({ length: wings }, (_, at) => (at * step) % wings);
+    return new Set(round).size === wings ? [round] : [];
+  });
 }
 
 /**
