@@ -17,7 +17,8 @@ export function checkCommand(file: string, { json }: CheckOptions, terminal: Ter
     terminal.say(JSON.stringify({ ok: true, job: resolved.job, assumed, findings }, null, 2));
     return;
   }
-  terminal.say(`${file}: sound. ${resolved.job.name}, ${resolved.ground.beds.length} beds.`);
+  const beds = resolved.ground.beds.length;
+  terminal.say(`${file}: sound. ${resolved.job.name}, ${beds} ${beds === 1 ? "bed" : "beds"}.`);
   for (const { severity, where, message } of findings) terminal.say(`  ${severity}: ${where}: ${message}`);
   if (assumed.length === 0) {
     terminal.say("Nothing was assumed.");
