@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { catalogCutter } from "../cutter/index.ts";
+import { cuttingTip } from "./face-on-profile.ts";
+import { generateLayout } from "./generate-layout.ts";
 import { type MeasuredRow, measuredLayout } from "./measured-layout.ts";
+import { usualRakes } from "./rake-schedule.ts";
 
 const row = (radius: number, height: number, more: Partial<MeasuredRow> = {}): MeasuredRow => ({
   wing: 0,
@@ -53,5 +57,40 @@ describe("measuredLayout", () => {
     const rows = [row(0.01, 0.002), row(0.02, 0.004), row(0.0201, 0.004), row(0.03, 0.006)];
     const { layout } = measuredLayout({ holeDiameter: 0.073, rows });
     expect(layout.cutters[1].profileAngle).toBeCloseTo(layout.cutters[2].profileAngle, 9);
+  });
+
+  it("doubts two cutters in one place", () => {
+    const rows = [row(0.01, 0), row(0.02, 0), row(0.0201, 0.0001, { azimuth: 2 })];
+    const { findings } = measuredLayout({ holeDiameter: 0.0537, rows });
+    expect(findings.find(({ code }) => code === "cutters-in-one-place")?.where).toBe("cutters 2 and 3");
+  });
+});
+
+describe("a bit of the shop's own, measured", () => {
+  const { layout } = generateLayout({
+    holeDiameter: 0.155575,
+    profile: { shape: "short parabolic" },
+    wings: { wings: 5, cuttersPerWing: 3 },
+    cutter: catalogCutter("1308"),
+    rakes: usualRakes(),
+    material: "steel",
+  });
+
+  it("comes back from a table of its cutting tips", () => {
+    const rows = layout.cutters.map((cutter) => ({ ...cutter, ...cuttingTip(cutter) }));
+    const back = measuredLayout({ holeDiameter: layout.holeDiameter, rows, measuredAt: "cutting tip" }).layout;
+    for (const [at, cutter] of back.cutters.entries()) {
+      expect(cutter.radius).toBeCloseTo(layout.cutters[at]?.radius ?? Number.NaN, 10);
+      expect(cutter.height).toBeCloseTo(layout.cutters[at]?.height ?? Number.NaN, 10);
+    }
+  });
+
+  it("comes back without its profile angles to a few degrees, save where the line ends at the gauge", () => {
+    const rows = layout.cutters.map(({ profileAngle: _, ...rest }) => rest);
+    const { layout: back, findings } = measuredLayout({ holeDiameter: layout.holeDiameter, rows });
+    expect(findings.map(({ code }) => code)).toContain("profile-angle-estimated");
+    for (const [at, { profileAngle }] of back.cutters.slice(0, 9).entries()) {
+      expect(Math.abs(profileAngle - (layout.cutters[at]?.profileAngle ?? Number.NaN))).toBeLessThan(4 * deg);
+    }
   });
 });
