@@ -2,10 +2,12 @@ import { cutterFrame, type PlacedCutter } from "../bit/index.ts";
 
 /** Points around one cutter's edge as they pass a fixed half-plane of the hole; the first point is repeated at the end. */
 export interface EdgeSamples {
+  /** Place ahead of the bit axis, along the radius through the face centre [m]. */
+  readonly x: Float64Array;
+  /** Place along the travel of the face centre [m]. */
+  readonly y: Float64Array;
   /** Distance from the bit axis [m]. */
   readonly radius: Float64Array;
-  /** Azimuth ahead of the face centre [rad]. */
-  readonly turn: Float64Array;
   /** Height along the bit axis, positive down-hole [m]. */
   readonly height: Float64Array;
   /** Height worn off at this point, along the face [m]. */
@@ -39,32 +41,50 @@ export function circleTable(count: number): CircleTable {
 }
 
 /**
+ * Room for the samples of an edge, to be filled for one cutter after another.
+ *
+ * @source (d) bookkeeping, no relation
+ */
+export function emptyEdgeSamples({ cosine }: CircleTable): EdgeSamples {
+  const row = () => new Float64Array(cosine.length);
+  return { x: row(), y: row(), radius: row(), height: row(), removed: row() };
+}
+
+/**
  * The edge of one cutter, taken from its tilted face without flattening it: every point keeps its own radius, its own
  * azimuth and its own height. Worn points are brought back to the chord at D/2 - h_w below the face centre.
  *
- * The frame is taken at azimuth zero, so that turning the bit changes no figure of the trace but the azimuth itself.
+ * The frame is taken at azimuth zero, so that turning the bit changes no figure of the trace but the azimuth itself. The
+ * azimuth of a point ahead of the face centre is left as its x and y: most points stand on the half of the circle that
+ * cuts nothing, and an angle costs more than all the rest of a point.
  *
  * @source (d) geometry of the pose as fixed in docs/nomenclature.md
  */
-export function edgeSamples(cutter: PlacedCutter, circle: CircleTable): EdgeSamples {
+export function edgeSamples(
+  cutter: PlacedCutter,
+  circle: CircleTable,
+  into: EdgeSamples = emptyEdgeSamples(circle),
+): EdgeSamples {
   const { centre, faceAcross, faceDown } = cutterFrame({ ...cutter, azimuth: 0 });
+  // Out of their arrays once: the loop runs for every point of every cutter of every candidate layout.
+  const [centreX, , centreZ] = centre;
+  const [acrossX, acrossY, acrossZ] = faceAcross;
+  const [downX, downY, downZ] = faceDown;
+  const { cosine, sine } = circle;
+  const { x, y, radius, height, removed } = into;
   const faceRadius = cutter.faceDiameter / 2;
   const lowest = faceRadius - cutter.wornHeight;
-  const count = circle.cosine.length;
-  const radius = new Float64Array(count);
-  const turn = new Float64Array(count);
-  const height = new Float64Array(count);
-  const removed = new Float64Array(count);
-  for (let k = 0; k < count; k++) {
-    const across = faceRadius * circle.cosine[k];
-    const unworn = faceRadius * circle.sine[k];
-    const down = Math.min(unworn, lowest);
-    const x = centre[0] + across * faceAcross[0] + down * faceDown[0];
-    const y = across * faceAcross[1] + down * faceDown[1];
-    radius[k] = Math.sqrt(x * x + y * y);
-    turn[k] = Math.atan2(y, x);
-    height[k] = centre[2] + across * faceAcross[2] + down * faceDown[2];
+  for (let k = 0; k < cosine.length; k++) {
+    const across = faceRadius * cosine[k];
+    const unworn = faceRadius * sine[k];
+    const down = unworn < lowest ? unworn : lowest;
+    const alongX = centreX + across * acrossX + down * downX;
+    const alongY = across * acrossY + down * downY;
+    x[k] = alongX;
+    y[k] = alongY;
+    radius[k] = Math.sqrt(alongX * alongX + alongY * alongY);
+    height[k] = centreZ + across * acrossZ + down * downZ;
     removed[k] = unworn - down;
   }
-  return { radius, turn, height, removed };
+  return into;
 }

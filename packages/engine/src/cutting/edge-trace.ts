@@ -35,6 +35,8 @@ export interface EdgeTrace {
   readonly flatLength: Float64Array;
   /** Height of the chamfer that the flat has left, for each pass [m]. */
   readonly chamferHeight: Float64Array;
+  /** Where on its face the cutter touches that radius: φ from the across to the down of the face, for each pass [rad]. */
+  readonly edgeAngle: Float64Array;
   /** How far each cutter's disc reaches past the hole radius before it is ground to gauge [m]. */
   readonly overreach: Float64Array;
 }

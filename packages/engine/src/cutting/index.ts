@@ -24,7 +24,9 @@ export {
 } from "./drilling-findings.ts";
 export { type DrillingFigures, drillingWorkings } from "./drilling-workings.ts";
 export { type EdgeLoads, edgeLoads, emptyEdgeLoads } from "./edge-loads.ts";
+export { edgeReach } from "./edge-reach.ts";
 export { type EdgeResponse, edgeResponse } from "./edge-response.ts";
+export type { EdgeWear } from "./edge-samples.ts";
 export type { EdgeTrace } from "./edge-trace.ts";
 export { type Engagement, emptyEngagement, engage } from "./engage.ts";
 export {

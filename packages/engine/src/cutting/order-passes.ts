@@ -16,6 +16,8 @@ export interface UnorderedPasses {
   readonly flatLength: Float64Array;
   /** [m] */
   readonly chamferHeight: Float64Array;
+  /** [rad] */
+  readonly edgeAngle: Float64Array;
 }
 
 type OrderedPasses = Omit<EdgeTrace, "layout" | "holeRadius" | "cellWidth" | "cellRadius" | "overreach">;
@@ -62,6 +64,7 @@ export function orderPasses(passes: UnorderedPasses, cells: number): OrderedPass
     cosSlope: slope.map((tangent) => 1 / Math.sqrt(1 + tangent * tangent)),
     flatLength: sorted(passes.flatLength),
     chamferHeight: sorted(passes.chamferHeight),
+    edgeAngle: sorted(passes.edgeAngle),
   };
 }
 

@@ -73,6 +73,37 @@ describe("traceEdges", () => {
     expectClose(Math.max(...height), (worn.faceDiameter / 2 - 1 * mm) * Math.cos(worn.backRake), 1e-9);
   });
 
+  it("takes wear point by point, and a level chord written so as the worn height itself", () => {
+    const worn = { ...cutter, radius: 0.03, wornHeight: 1 * mm };
+    const faceRadius = worn.faceDiameter / 2;
+    const chord = Float64Array.from({ length: 2001 }, (_, j) =>
+      Math.max(0, faceRadius * Math.sin((Math.PI * j) / 2000) - (faceRadius - worn.wornHeight)),
+    );
+    const byHeight = traceEdges({ holeDiameter, cutters: [worn] });
+    const byPoint = traceEdges({ holeDiameter, cutters: [{ ...worn, wornHeight: 0 }] }, { wear: [chord] });
+    byHeight.height.forEach((height, k) => {
+      expect(Math.abs(byPoint.height[k] - height)).toBeLessThan(1e-7);
+    });
+    expect([...byPoint.cutter]).toEqual([...byHeight.cutter]);
+    expect(() => traceEdges({ holeDiameter, cutters: [worn] }, { wear: [] })).toThrow("each of 1 cutters, got 0");
+    expect(() => traceEdges({ holeDiameter, cutters: [worn] }, { wear: [new Float64Array(1)] })).toThrow("got 1");
+  });
+
+  it("lowers only the points that wear has reached, and says where on the face each pass lies", () => {
+    const fresh = { ...cutter, radius: 0.03, backRake: 0, sideRake: 0, wornHeight: 0 };
+    // Only the outer half is worn: angles under π/2 are on the side that the face turns outward.
+    const outer = Float64Array.from({ length: 181 }, (_, j) => (j < 90 ? 0.5 * mm : 0));
+    const before = traceEdges({ holeDiameter, cutters: [fresh] });
+    const after = traceEdges({ holeDiameter, cutters: [fresh] }, { wear: [outer] });
+    after.edgeAngle.forEach((angle, k) => {
+      const across = (fresh.faceDiameter / 2) * Math.cos(angle);
+      const cell = Math.round((0.03 + across) / after.cellWidth - 0.5);
+      if (Math.abs(Math.sin(angle)) < 0.3 || Math.abs(across) < 0.3 * mm) return;
+      expect(after.cellRadius[cell] - 0.03).toBeCloseTo(across, 4);
+      expectClose(before.height[k] - after.height[k], across > 0 ? 0.5 * mm : 0, 1e-6);
+    });
+  });
+
   it("refuses what cannot be a bit", () => {
     expect(() => traceEdges({ holeDiameter: 0, cutters: [] })).toThrow("holeDiameter must be positive, got 0");
     expect(() => traceEdges({ holeDiameter, cutters: [{ ...cutter, faceDiameter: -1 }] })).toThrow(/faceDiameter/);

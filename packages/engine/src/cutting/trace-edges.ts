@@ -1,7 +1,7 @@
 import type { BitLayout, PlacedCutter } from "../bit/index.ts";
 import { requireFinite, requireNotNegative, requirePositive } from "../quantity/index.ts";
 import { contactShapeOf } from "./contact-shape.ts";
-import { type CircleTable, circleTable, edgeSamples } from "./edge-samples.ts";
+import { type CircleTable, circleTable, type EdgeSamples, type EdgeWear, edgeSamples } from "./edge-samples.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
 import { orderPasses, type UnorderedPasses } from "./order-passes.ts";
 
@@ -9,6 +9,8 @@ import { orderPasses, type UnorderedPasses } from "./order-passes.ts";
 export interface TraceGrid {
   /** Number of radial cells from the axis to the hole radius; default one for each 0.1 mm [-]. */
   readonly cells?: number;
+  /** How each cutter is worn, point by point, in the order of the layout; takes the place of every worn height. */
+  readonly wear?: readonly EdgeWear[];
 }
 
 /**
@@ -42,6 +44,7 @@ export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
   if (!(Number.isInteger(cells) && cells >= 1)) throw new RangeError(`cells must be a whole number, got ${cells}`);
   const cellWidth = holeRadius / cells;
   const cellRadius = Float64Array.from({ length: cells }, (_, cell) => (cell + 0.5) * cellWidth);
+  requireWear(grid.wear, layout.cutters.length);
   const passes = emptyPasses(layout, cellWidth, cells);
   const overreach = new Float64Array(layout.cutters.length);
   const near = emptySheet(cells);
@@ -51,7 +54,10 @@ export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
     const samples = Math.max(FEWEST_SAMPLES, Math.ceil((Math.PI * cutter.faceDiameter) / cellWidth));
     const circle = circles.get(samples) ?? circleTable(samples);
     circles.set(samples, circle);
-    overreach[index] = Math.max(0, layCutter(cutter, circle, near, acrossAxis, cellWidth) - holeRadius);
+    overreach[index] = Math.max(
+      0,
+      layCutter(edgeSamples(cutter, circle, grid.wear?.[index]), near, acrossAxis, cellWidth) - holeRadius,
+    );
     for (const sheet of [near, acrossAxis]) takePasses(cutter, index, sheet, cellWidth, passes);
   });
   return { layout, holeRadius, cellWidth, cellRadius, overreach, ...orderPasses(passes, cells) };
@@ -66,6 +72,17 @@ function checkCutter(cutter: PlacedCutter): void {
   if (!(wornHeight < faceDiameter)) throw new RangeError(`wornHeight must be under ${faceDiameter}, got ${wornHeight}`);
 }
 
+const FEWEST_WEAR_POINTS = 2;
+
+function requireWear(wear: readonly EdgeWear[] | undefined, cutters: number): void {
+  if (!wear) return;
+  if (wear.length !== cutters)
+    throw new RangeError(`wear is needed for each of ${cutters} cutters, got ${wear.length}`);
+  const fewest = Math.min(...wear.map(({ length }) => length), FEWEST_WEAR_POINTS);
+  if (fewest < FEWEST_WEAR_POINTS)
+    throw new RangeError(`wear needs ${FEWEST_WEAR_POINTS} points or more, got ${fewest}`);
+}
+
 /** One cutter's own line over the cells it covers. */
 interface Sheet {
   first: number;
@@ -73,11 +90,13 @@ interface Sheet {
   readonly height: Float64Array;
   readonly turn: Float64Array;
   readonly removed: Float64Array;
+  readonly edgeAngle: Float64Array;
 }
 
 function emptySheet(cells: number): Sheet {
   const row = () => new Float64Array(cells);
-  return { first: cells, last: -1, height: row().fill(Number.NEGATIVE_INFINITY), turn: row(), removed: row() };
+  const height = row().fill(Number.NEGATIVE_INFINITY);
+  return { first: cells, last: -1, height, turn: row(), removed: row(), edgeAngle: row() };
 }
 
 function clear(sheet: Sheet): void {
@@ -88,13 +107,12 @@ function clear(sheet: Sheet): void {
 
 /** Fills the two sheets with the deepest points of one cutter; gives the largest radius its disc reaches. */
 function layCutter(
-  cutter: PlacedCutter,
-  circle: CircleTable,
+  { radius, turn, height, removed }: EdgeSamples,
   near: Sheet,
   acrossAxis: Sheet,
   cellWidth: number,
 ): number {
-  const { radius, turn, height, removed } = edgeSamples(cutter, circle);
+  const perSample = TURN / (radius.length - 1);
   const cells = near.height.length;
   clear(near);
   clear(acrossAxis);
@@ -114,6 +132,7 @@ function layCutter(
       sheet.height[cell] = z;
       sheet.turn[cell] = turnHere;
       sheet.removed[cell] = removed[k] + share * (removed[k + 1] - removed[k]);
+      sheet.edgeAngle[cell] = (k + share) * perSample;
       if (cell < sheet.first) sheet.first = cell;
       if (cell > sheet.last) sheet.last = cell;
     }
@@ -142,6 +161,7 @@ function emptyPasses(layout: BitLayout, cellWidth: number, cells: number): Unord
     slope: row(),
     flatLength: row(),
     chamferHeight: row(),
+    edgeAngle: row(),
   };
 }
 
@@ -161,6 +181,7 @@ function takePasses(cutter: PlacedCutter, index: number, sheet: Sheet, cellWidth
     into.slope[at] = outward === inward ? 0 : rise / ((outward - inward) * cellWidth);
     into.flatLength[at] = flatLength;
     into.chamferHeight[at] = chamferHeight;
+    into.edgeAngle[at] = sheet.edgeAngle[cell];
   }
 }
 
