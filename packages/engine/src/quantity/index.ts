@@ -2,7 +2,11 @@ export { type Band, band, exactBand, mapBand } from "./band.ts";
 export { type BracketedRootInput, bracketedRoot } from "./bracketed-root.ts";
 export { FRESH_WATER_DENSITY, STANDARD_GRAVITY } from "./constants.ts";
 export { type Finding, gravestFirst, type Severity } from "./finding.ts";
+export { percentile } from "./percentile.ts";
+export { type BandLaw, bandPercentile, FARTHEST_SHARE } from "./percentile-of-band.ts";
+export { normalPercentile } from "./percentile-of-normal.ts";
 export { requireBetween, requireFinite, requireNotNegative, requirePositive } from "./require.ts";
+export { nextRandom, type RandomDraw, type RandomState, randomShare, seededRandom } from "./seeded-random.ts";
 export {
   commonPractice,
   derivedFrom,
