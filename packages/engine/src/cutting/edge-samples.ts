@@ -2,17 +2,21 @@ import { cutterFrame, type PlacedCutter } from "../bit/index.ts";
 
 /** Points around one cutter's edge as they pass a fixed half-plane of the hole; the first point is repeated at the end. */
 export interface EdgeSamples {
-  /** Place ahead of the bit axis, along the radius through the face centre [m]. */
-  readonly x: Float64Array;
-  /** Place along the travel of the face centre [m]. */
-  readonly y: Float64Array;
   /** Distance from the bit axis [m]. */
   readonly radius: Float64Array;
+  /** Azimuth ahead of the face centre [rad]. */
+  readonly turn: Float64Array;
   /** Height along the bit axis, positive down-hole [m]. */
   readonly height: Float64Array;
   /** Height worn off at this point, along the face [m]. */
   readonly removed: Float64Array;
 }
+
+/**
+ * How one cutter's edge is worn, point by point: the height gone along the face at even angles of its lower half, the
+ * first at 0, the last at π (the middle one is the bottom of the face) [m]. The same array may grow as wear goes on.
+ */
+export type EdgeWear = Float64Array;
 
 /** The unit circle in even steps, its first point repeated at the end. */
 export interface CircleTable {
@@ -41,50 +45,43 @@ export function circleTable(count: number): CircleTable {
 }
 
 /**
- * Room for the samples of an edge, to be filled for one cutter after another.
- *
- * @source (d) bookkeeping, no relation
- */
-export function emptyEdgeSamples({ cosine }: CircleTable): EdgeSamples {
-  const row = () => new Float64Array(cosine.length);
-  return { x: row(), y: row(), radius: row(), height: row(), removed: row() };
-}
-
-/**
  * The edge of one cutter, taken from its tilted face without flattening it: every point keeps its own radius, its own
- * azimuth and its own height. Worn points are brought back to the chord at D/2 - h_w below the face centre.
+ * azimuth and its own height. Worn points are brought back to the chord at D/2 - h_w below the face centre, or, where
+ * `wear` is given in place of the worn height, each point by what it has lost itself.
  *
- * The frame is taken at azimuth zero, so that turning the bit changes no figure of the trace but the azimuth itself. The
- * azimuth of a point ahead of the face centre is left as its x and y: most points stand on the half of the circle that
- * cuts nothing, and an angle costs more than all the rest of a point.
+ * The frame is taken at azimuth zero, so that turning the bit changes no figure of the trace but the azimuth itself.
  *
  * @source (d) geometry of the pose as fixed in docs/nomenclature.md
  */
-export function edgeSamples(
-  cutter: PlacedCutter,
-  circle: CircleTable,
-  into: EdgeSamples = emptyEdgeSamples(circle),
-): EdgeSamples {
+export function edgeSamples(cutter: PlacedCutter, circle: CircleTable, wear?: EdgeWear): EdgeSamples {
   const { centre, faceAcross, faceDown } = cutterFrame({ ...cutter, azimuth: 0 });
-  // Out of their arrays once: the loop runs for every point of every cutter of every candidate layout.
-  const [centreX, , centreZ] = centre;
-  const [acrossX, acrossY, acrossZ] = faceAcross;
-  const [downX, downY, downZ] = faceDown;
-  const { cosine, sine } = circle;
-  const { x, y, radius, height, removed } = into;
   const faceRadius = cutter.faceDiameter / 2;
   const lowest = faceRadius - cutter.wornHeight;
-  for (let k = 0; k < cosine.length; k++) {
-    const across = faceRadius * cosine[k];
-    const unworn = faceRadius * sine[k];
-    const down = unworn < lowest ? unworn : lowest;
-    const alongX = centreX + across * acrossX + down * downX;
-    const alongY = across * acrossY + down * downY;
-    x[k] = alongX;
-    y[k] = alongY;
-    radius[k] = Math.sqrt(alongX * alongX + alongY * alongY);
-    height[k] = centreZ + across * acrossZ + down * downZ;
+  const count = circle.cosine.length;
+  const radius = new Float64Array(count);
+  const turn = new Float64Array(count);
+  const height = new Float64Array(count);
+  const removed = new Float64Array(count);
+  for (let k = 0; k < count; k++) {
+    const across = faceRadius * circle.cosine[k];
+    const unworn = faceRadius * circle.sine[k];
+    const left = wear ? Math.abs(unworn) - wornAt(wear, k, count - 1) : lowest;
+    const down = Math.min(unworn, left);
+    const x = centre[0] + across * faceAcross[0] + down * faceDown[0];
+    const y = across * faceAcross[1] + down * faceDown[1];
+    radius[k] = Math.sqrt(x * x + y * y);
+    turn[k] = Math.atan2(y, x);
+    height[k] = centre[2] + across * faceAcross[2] + down * faceDown[2];
     removed[k] = unworn - down;
   }
-  return into;
+  return { radius, turn, height, removed };
+}
+
+/** Height gone at sample `k` of `count` around the circle; a point of the upper half goes with the one below it. */
+function wornAt(wear: EdgeWear, k: number, count: number): number {
+  const last = wear.length - 1;
+  const around = (2 * k) / count;
+  const place = last * (around > 1 ? 2 - around : around);
+  const before = Math.min(last - 1, Math.floor(place));
+  return wear[before] + (place - before) * (wear[before + 1] - wear[before]);
 }
