@@ -1,4 +1,18 @@
 export { advancePerRevolution, rateOfPenetration } from "./advance.ts";
+export {
+  type Bands,
+  type BandsInput,
+  type BandsProgress,
+  type BandsSample,
+  bandsInSteps,
+  bandsOf,
+  type FigureBands,
+  type OutcomeShare,
+  type UncertainInput,
+} from "./bands.ts";
+export { bandsDraws } from "./bands-draws.ts";
+export { type BandDriver, bandDrivers, rankCorrelation } from "./bands-drivers.ts";
+export { type HeldRun, heldRate } from "./bands-held-rate.ts";
 export { type BitLoads, bitLoads, type SideForce, sideForce } from "./bit-loads.ts";
 export { type ContactShape, contactShapeOf } from "./contact-shape.ts";
 export { type CutSection, cutSections } from "./cut-sections.ts";

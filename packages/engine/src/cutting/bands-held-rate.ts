@@ -1,0 +1,76 @@
+import { requirePositive } from "../quantity/index.ts";
+import { rateOfPenetration } from "./advance.ts";
+import { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
+import { type BitInRock, type DrilledState, drillAtWeight } from "./drilled-state.ts";
+import { largestRate, type RateLimitName, type RateLimits } from "./largest-rate.ts";
+
+/** What a bit does under a weight when the driller eases off before a limit is passed. */
+export interface HeldRun {
+  /** The bit with all of the weight on it, no limit looked at. */
+  readonly free: DrilledState;
+  /** The bit as it is run: free, or eased to the first limit. */
+  readonly held: DrilledState;
+  /** Rate as it is run [m/s]. */
+  readonly rate: number;
+  /** `weight` where the bit runs free, else the limit it is eased to. */
+  readonly heldBy: RateLimitName;
+}
+
+/**
+ * The rate under a weight, eased to the first limit that the weight would pass.
+ *
+ * The same as the largest rate inside the weight and all limits, but a limit is only solved for where the free run passes
+ * it: every figure rises with advance, so one that the free run keeps, every easier run keeps as well.
+ *
+ * @throws RangeError when weight, speed or a limit is not positive, or a limit on temperature comes without heat conditions
+ * @source (d) see `largestRate`
+ */
+export function heldRate({
+  trace,
+  response,
+  rotarySpeed,
+  weight,
+  limits,
+  heat,
+}: BitInRock & {
+  /** Rotary speed of the bit [rad/s]. */
+  readonly rotarySpeed: number;
+  /** Weight on bit, pipe weight included [N]. */
+  readonly weight: number;
+  readonly limits: RateLimits;
+  readonly heat?: HeatConditions;
+}): HeldRun {
+  requirePositive({ rotarySpeed, weight });
+  const free = drillAtWeight({ trace, response }, weight);
+  const freely = rateOfPenetration({ advance: free.advance, rotarySpeed });
+  const { torque } = free.bit;
+  const hottest = () => {
+    if (!heat) throw new RangeError("a limit on contact temperature needs the heat conditions");
+    return largest(contactTemperatures(free.loads, { response, rotarySpeed, heat }));
+  };
+  const figures: Readonly<Record<RateLimitName, () => number>> = {
+    weight: () => free.bit.weight,
+    torque: () => torque,
+    power: () => torque * rotarySpeed,
+    advance: () => free.advance,
+    exposure: () => largest(free.loads.deepest),
+    rate: () => freely,
+    contactTemperature: hottest,
+  };
+  const passed = (Object.keys(limits) as RateLimitName[]).filter((name) => {
+    const limit = limits[name];
+    return limit !== undefined && figures[name]() > limit;
+  });
+  if (passed.length === 0) return { free, held: free, rate: freely, heldBy: "weight" };
+  const broken = Object.fromEntries(passed.map((name) => [name, limits[name]])) as RateLimits;
+  const { state, rate, binds } = largestRate({
+    trace,
+    response,
+    rotarySpeed,
+    limits: broken,
+    ...(heat ? { heat } : {}),
+  });
+  return { free, held: state, rate, heldBy: binds };
+}
+
+const largest = (row: Float64Array): number => row.reduce((most, value) => Math.max(most, value), 0);
