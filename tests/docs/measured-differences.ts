@@ -94,6 +94,48 @@ export const COMPARED: Readonly<Record<string, readonly ComparedGroup[]>> = {
       kind: "recalled, derived",
     },
   ],
+  "published regression": [
+    {
+      of: /^laboratory-regression > published/,
+      what: "rate, threshold weight and rate at two worked points",
+      source: "Akhtarmanesh, Atashnezhad, Hareland & Al Dushaishi 2021",
+      kind: "read, derived",
+    },
+  ],
+  layout: [
+    {
+      of: /^layout > radii of equal area/,
+      what: "radii of rings of equal area",
+      source: "exact geometry",
+      kind: "derived",
+    },
+    {
+      of: /^layout > a tilted face/,
+      what: "a tilted face in its frame",
+      source: "projection of a disc",
+      kind: "derived",
+    },
+  ],
+  gauge: [
+    {
+      of: /^gauge > .*below nominal/,
+      what: "tolerance below nominal, in inches",
+      source: "API Spec 7-1 in trade reprints; typed in, not computed",
+      kind: "read",
+    },
+    {
+      of: /^gauge > .*millimetres/,
+      what: "the same as printed in millimetres",
+      source: "the reprints, rounded to 0.01 mm",
+      kind: "read",
+    },
+    {
+      of: /^gauge > .*between these limits/,
+      what: "diameters a gauge may be ground to",
+      source: "algebra on the tolerance",
+      kind: "derived",
+    },
+  ],
   "strength from logs": [
     {
       of: /^logs > strength from (sonic|Young|porosity).* > .*(sandstone-gulf-weak|modulus-sandstone'|porosity-sandstone')/,
@@ -384,6 +426,9 @@ export const COMPARED: Readonly<Record<string, readonly ComparedGroup[]>> = {
   ],
 };
 
+/** Comparisons that need open data, which may not be at hand; the page tells of them in words. */
+export const TOLD_IN_WORDS = /^laboratory-regression > against the open rows/;
+
 /** Reference files whose comparisons are gathered; those that need open data, or take long, hold tables of their own. */
 export const COMPARING_FILES = [
   "advice",
@@ -391,7 +436,10 @@ export const COMPARING_FILES = [
   "cutter-geometry",
   "cutting",
   "flow",
+  "gauge",
   "heat",
+  "laboratory-regression",
+  "layout",
   "logs",
   "rock-strength",
   "string",
