@@ -1,4 +1,13 @@
-export { type BitBody, type BodyInput, bitBody } from "./bit-body.ts";
+export {
+  BACKING_SHARE,
+  type BitBody,
+  type BodyInput,
+  bitBody,
+  CORE_SHARE,
+  PORT_WALL,
+  SMALLEST_SOUND_PORT,
+  WING_LIP,
+} from "./bit-body.ts";
 export type { BitMaterial } from "./bit-material.ts";
 export { type BitSpec, ORDINARY_GAUGE_ANGLE, ORDINARY_OVERLAP } from "./bit-spec.ts";
 export {
