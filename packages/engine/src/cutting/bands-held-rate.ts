@@ -1,8 +1,9 @@
 import { requirePositive } from "../quantity/index.ts";
 import { rateOfPenetration } from "./advance.ts";
-import { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
+import type { HeatConditions } from "./cutter-heat.ts";
 import { type BitInRock, type DrilledState, drillAtWeight } from "./drilled-state.ts";
 import { largestRate, type RateLimitName, type RateLimits } from "./largest-rate.ts";
+import { limitsPassed } from "./running-map-limits.ts";
 
 /** What a bit does under a weight when the driller eases off before a limit is passed. */
 export interface HeldRun {
@@ -40,37 +41,14 @@ export function heldRate({
   readonly limits: RateLimits;
   readonly heat?: HeatConditions;
 }): HeldRun {
-  requirePositive({ rotarySpeed, weight });
+  requirePositive({ rotarySpeed, weight, ...limits });
   const free = drillAtWeight({ trace, response }, weight);
-  const freely = rateOfPenetration({ advance: free.advance, rotarySpeed });
-  const { torque } = free.bit;
-  const hottest = () => {
-    if (!heat) throw new RangeError("a limit on contact temperature needs the heat conditions");
-    return largest(contactTemperatures(free.loads, { response, rotarySpeed, heat }));
-  };
-  const figures: Readonly<Record<RateLimitName, () => number>> = {
-    weight: () => free.bit.weight,
-    torque: () => torque,
-    power: () => torque * rotarySpeed,
-    advance: () => free.advance,
-    exposure: () => largest(free.loads.deepest),
-    rate: () => freely,
-    contactTemperature: hottest,
-  };
-  const passed = (Object.keys(limits) as RateLimitName[]).filter((name) => {
-    const limit = limits[name];
-    return limit !== undefined && figures[name]() > limit;
-  });
-  if (passed.length === 0) return { free, held: free, rate: freely, heldBy: "weight" };
+  const given = { response, rotarySpeed, limits, ...(heat ? { heat } : {}) };
+  const passed = limitsPassed({ state: free, ...given });
+  if (passed.length === 0) {
+    return { free, held: free, rate: rateOfPenetration({ advance: free.advance, rotarySpeed }), heldBy: "weight" };
+  }
   const broken = Object.fromEntries(passed.map((name) => [name, limits[name]])) as RateLimits;
-  const { state, rate, binds } = largestRate({
-    trace,
-    response,
-    rotarySpeed,
-    limits: broken,
-    ...(heat ? { heat } : {}),
-  });
+  const { state, rate, binds } = largestRate({ trace, ...given, limits: broken });
   return { free, held: state, rate, heldBy: binds };
 }
-
-const largest = (row: Float64Array): number => row.reduce((most, value) => Math.max(most, value), 0);

@@ -60,6 +60,26 @@ export {
 export { laboratoryRegression, type RegressionBit, type RegressionRate } from "./laboratory-regression.ts";
 export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
 export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
+export {
+  type HeatLine,
+  type RunningCell,
+  type RunningMap,
+  type RunningMapInput,
+  runningMap,
+  runningTable,
+} from "./running-map.ts";
+export { type BestRun, bestRun, type SpeedRange, type SpeedWindow } from "./running-map-best.ts";
+export { type AdvanceRung, advanceLadder, ladderWeight } from "./running-map-ladder.ts";
+export { LIMITS_OF_ADVANCE, LIMITS_OF_SPEED, limitsPassed } from "./running-map-limits.ts";
+export {
+  advanceBounds,
+  type LimitedBit,
+  type LimitLine,
+  limitLines,
+  type RunningMapPoint,
+  rateLine,
+  speedBounds,
+} from "./running-map-lines.ts";
 export { sideForceJudge } from "./side-force-judge.ts";
 export {
   adjustedSpecificEnergy,
@@ -70,6 +90,7 @@ export {
   mechanicalSpecificEnergy,
   PEAK_EFFICIENCY,
 } from "./specific-energy.ts";
+export * from "./stability/index.ts";
 export { type SteadyDrilling, type SteadyDrillingInput, steadyDrilling } from "./steady-drilling.ts";
 export { type TraceGrid, traceEdges, USUAL_CELL_WIDTH } from "./trace-edges.ts";
 export { USUAL_FILM_COEFFICIENT, usualCoolingFilm } from "./usual-cooling-film.ts";
