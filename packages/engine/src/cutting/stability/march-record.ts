@@ -1,0 +1,145 @@
+import type { March, MarchInput, MarchRegime } from "./march-input.ts";
+
+/**
+ * Which laws hold: flats pressed on the rock, lifted off it, at rest along the hole; the whole bit flying off bottom; or
+ * standing, its turning at rest.
+ */
+export type MarchMode = "pressing" | "lifting" | "held" | "flying" | "standing";
+
+/** The state at the beginning of a stretch. */
+interface StretchState {
+  readonly time: number;
+  readonly place: number;
+  readonly down: number;
+  readonly angle: number;
+  readonly turning: number;
+}
+
+/** Cut and contact at the beginning of a stretch. */
+interface StretchCut {
+  readonly cut: number;
+  readonly contact: number;
+}
+
+const USUAL_SAMPLES = 1500;
+/** Swing under which the bit counts as steady [-]: a tenth of the steady speed, our choice. */
+const STEADY_SWING = 0.1;
+const NAMES = [
+  "time",
+  "axialSpeed",
+  "turningSpeed",
+  "cutRatio",
+  "axialOffset",
+  "scaledTorque",
+  "scaledWeight",
+] as const satisfies readonly (keyof March["series"])[];
+
+/** Keeps what a march is asked for: moments for drawing, and means and extremes of its second half. */
+export function marchRecord(
+  { duration, scaledSpeed, bit, samples = USUAL_SAMPLES }: MarchInput,
+  { steadySpeed, steadyCut }: { readonly steadySpeed: number; readonly steadyCut: number },
+) {
+  const { wings, contactLoad, contactFriction } = bit;
+  const room = Math.ceil(samples) + 1;
+  const rows = NAMES.map(() => new Float64Array(room));
+  const [times, axialSpeeds, turningSpeeds, cutRatios, offsets, torques, loads] = rows;
+  const apart = duration / samples;
+  let kept = 0;
+  let events = 0;
+  const sums = { next: 0, whole: 0, stands: 0, lifts: 0, flies: 0, torque: 0, contact: 0 };
+  const turning = extremes();
+  const axial = extremes();
+  const thirdQuarter = extremes();
+  const lastQuarter = extremes();
+
+  /** The state holds from its own time up to `nextTime`, but for the torque on a standing bit, which grows. */
+  function keep(state: StretchState, { cut, contact }: StretchCut, mode: MarchMode, nextTime: number): void {
+    const { time } = state;
+    const flies = mode === "flying";
+    const stands = mode === "standing";
+    const load = flies ? 0 : wings * (cut + contactLoad * contact);
+    const fromRock = flies ? 0 : wings * (cut + contactFriction * contactLoad * contact);
+    const torqueAt = (at: number) => (stands ? scaledSpeed * at - state.angle : fromRock);
+    while (sums.next < nextTime && kept < room) {
+      const at = stands ? Math.max(sums.next, time) : time;
+      times[kept] = at;
+      axialSpeeds[kept] = state.down / steadySpeed;
+      turningSpeeds[kept] = state.turning / scaledSpeed;
+      cutRatios[kept] = flies ? 0 : cut / steadyCut;
+      offsets[kept] = state.place - steadySpeed * at;
+      torques[kept] = torqueAt(at);
+      loads[kept] = load;
+      kept++;
+      sums.next += apart;
+    }
+    const from = Math.max(time, duration / 2);
+    const long = nextTime - from;
+    if (!(long > 0)) return;
+    sums.whole += long;
+    if (stands) sums.stands += long;
+    if (flies || mode === "lifting") sums.lifts += long;
+    if (flies) sums.flies += long;
+    sums.torque += long * torqueAt((from + nextTime) / 2);
+    sums.contact += long * contact;
+    turning.see(state.turning / scaledSpeed);
+    // What the turning speed explains of the speed along the hole is no vibration along it.
+    const beyondTurning = state.down / steadySpeed - state.turning / scaledSpeed;
+    axial.see(beyondTurning);
+    (time < 0.75 * duration ? thirdQuarter : lastQuarter).see(beyondTurning);
+  }
+
+  function result(ran: Pick<March, "finished" | "duration">): March {
+    const per = (sum: number) => (sums.whole > 0 ? sum / sums.whole : 0);
+    const shares = { stickShare: per(sums.stands), liftShare: per(sums.lifts), bounceShare: per(sums.flies) };
+    const swings = { turningSwing: turning.swing(), axialSwing: axial.swing() };
+    const before = thirdQuarter.swing();
+    const [time, axialSpeed, turningSpeed, cutRatio, axialOffset, scaledTorque, scaledWeight] = rows.map((row) =>
+      row.slice(0, kept),
+    );
+    return {
+      regime: regimeOf({ ...swings, ...shares }),
+      ...ran,
+      ...shares,
+      ...swings,
+      fastestRatio: turning.most(),
+      growthRatio: before > 0 ? lastQuarter.swing() / before : 0,
+      meanScaledTorque: per(sums.torque),
+      meanContactShare: per(sums.contact),
+      steadyCut,
+      events,
+      series: { time, axialSpeed, turningSpeed, cutRatio, axialOffset, scaledTorque, scaledWeight },
+    };
+  }
+
+  return {
+    keep,
+    result,
+    event: () => {
+      events++;
+    },
+  };
+}
+
+function extremes() {
+  const ends = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
+  return {
+    see: (value: number) => {
+      if (value < ends.low) ends.low = value;
+      if (value > ends.high) ends.high = value;
+    },
+    swing: () => (ends.high >= ends.low ? ends.high - ends.low : 0),
+    most: () => (ends.high >= ends.low ? ends.high : 0),
+  };
+}
+
+function regimeOf({
+  stickShare,
+  bounceShare,
+  turningSwing,
+  axialSwing,
+}: Pick<March, "stickShare" | "bounceShare" | "turningSwing" | "axialSwing">): MarchRegime {
+  if (stickShare > 0) return "stick-slip";
+  if (bounceShare > 0) return "bit bounce";
+  if (axialSwing > STEADY_SWING) return "axial vibration";
+  return turningSwing > STEADY_SWING ? "torsional vibration" : "steady";
+}

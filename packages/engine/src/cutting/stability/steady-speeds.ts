@@ -1,0 +1,114 @@
+import { requirePositive } from "../../quantity/index.ts";
+import { marchSelfExcitation } from "./march.ts";
+import type { March, MarchRegime } from "./march-input.ts";
+import type { ScaledBit } from "./scaled-bit.ts";
+
+/** Which speeds to try, and how long to march at each. */
+export interface SteadySpeedsInput {
+  readonly bit: ScaledBit;
+  /** Weight held at the top [N]. */
+  readonly weight: number;
+  /** Slowest speed to try [rad/s]. */
+  readonly slowestSpeed: number;
+  /** Fastest speed to try [rad/s]. */
+  readonly fastestSpeed: number;
+  /** How many speeds to try, evenly apart [-]. */
+  readonly count?: number;
+  /** How long to march at each, in units of t* [-]. */
+  readonly scaledDuration?: number;
+  /** Told after each speed how many of all are done [-]. */
+  readonly onProgress?: (done: number, all: number) => void;
+  /** Asked now and then; when it says so the scan ends with the speeds it has. */
+  readonly shouldStop?: () => boolean;
+}
+
+/** What became of the bit at one speed. */
+export interface SpeedTried {
+  /** Rotary speed [rad/s]. */
+  readonly rotarySpeed: number;
+  readonly regime: MarchRegime;
+  /** Share of the time that the bit stands still [-]. */
+  readonly stickShare: number;
+  /** Share of the time that the whole bit is off bottom [-]. */
+  readonly bounceShare: number;
+  /** Share of the time that the flats have lost the rock [-]. */
+  readonly liftShare: number;
+  /** Highest turning speed of the bit over that of the top [-]. */
+  readonly fastestRatio: number;
+  /** Mean torque [N·m]. */
+  readonly meanTorque: number;
+}
+
+/** Speeds next to each other that leave the bit steady. */
+export interface SteadySpan {
+  /** Slowest of them [rad/s]. */
+  readonly slowestSpeed: number;
+  /** Fastest of them [rad/s]. */
+  readonly fastestSpeed: number;
+}
+
+/** The speeds tried and those that are safe. */
+export interface SteadySpeeds {
+  readonly tried: readonly SpeedTried[];
+  readonly steady: readonly SteadySpan[];
+  /** Whether all speeds were tried to the end. */
+  readonly finished: boolean;
+}
+
+const USUAL_COUNT = 16;
+const USUAL_DURATION = 200;
+/** A hundredth off steady drilling at the start: enough for what grows to grow, little enough to be steady [-]. */
+const KICK = { axialSpeedRatio: 1.01, turningSpeedRatio: 0.99 } as const;
+
+/**
+ * Marches the bit at speed after speed and tells which leave it steady.
+ *
+ * Each march starts a hundredth off steady drilling. A span is steady where every speed tried in it is; what lies between
+ * two speeds tried is not known.
+ *
+ * @throws RangeError when an input is not positive, the speeds do not ascend, or the weight does not get past the contact
+ * @source (d) marches of `marchSelfExcitation`
+ */
+export function steadySpeeds(input: SteadySpeedsInput): SteadySpeeds {
+  const { bit, weight, slowestSpeed, fastestSpeed, onProgress, shouldStop } = input;
+  const { count = USUAL_COUNT, scaledDuration = USUAL_DURATION } = input;
+  requirePositive({ weight, slowestSpeed, speedRange: fastestSpeed - slowestSpeed, countOverOne: count - 1 });
+  const tried: SpeedTried[] = [];
+  for (let k = 0; k < count; k++) {
+    if (shouldStop?.()) break;
+    const rotarySpeed = slowestSpeed + ((fastestSpeed - slowestSpeed) * k) / (count - 1);
+    const march = marchSelfExcitation({
+      bit,
+      scaledWeight: weight / bit.weightScale,
+      scaledSpeed: rotarySpeed * bit.timeScale,
+      duration: scaledDuration,
+      start: KICK,
+      samples: 1,
+      ...(shouldStop ? { shouldStop } : {}),
+    });
+    if (!march.finished) break;
+    tried.push(speedTried(rotarySpeed, march, bit));
+    onProgress?.(k + 1, count);
+  }
+  return { tried, steady: steadySpans(tried), finished: tried.length === count };
+}
+
+function speedTried(rotarySpeed: number, march: March, bit: ScaledBit): SpeedTried {
+  const { regime, stickShare, bounceShare, liftShare, fastestRatio } = march;
+  const meanTorque = march.meanScaledTorque * bit.torqueScale;
+  return { rotarySpeed, regime, stickShare, bounceShare, liftShare, fastestRatio, meanTorque };
+}
+
+/** Runs of steady speeds. */
+function steadySpans(tried: readonly SpeedTried[]): SteadySpan[] {
+  const spans: SteadySpan[] = [];
+  let open: SteadySpan | undefined;
+  for (const { rotarySpeed, regime } of tried) {
+    if (regime === "steady") open = { slowestSpeed: open?.slowestSpeed ?? rotarySpeed, fastestSpeed: rotarySpeed };
+    else if (open) {
+      spans.push(open);
+      open = undefined;
+    }
+  }
+  return open ? [...spans, open] : spans;
+}
