@@ -40,21 +40,26 @@ describe.each(PAGES)("%s", (path) => {
   });
 
   it("has no empty heading", () => {
-    const empty = outsideFences(text)
-      .split(/^(?=#+ )/m)
-      .filter((part) => part.startsWith("#"))
-      .map((part, at, parts) => ({ part, next: parts[at + 1] ?? "" }))
-      // A heading may hold nothing but headings below its own level.
-      .filter(({ part, next }) => part.trim().split("\n").length < 2 && levelOf(next) <= levelOf(part))
-      .map(({ part }) => part.trim());
-    expect(
-      text.includes("```") || empty.length === 0 ? empty.filter((head) => !fenceFollows(text, head)) : empty,
-    ).toEqual([]);
+    const lines = plainLines(text);
+    // Below a heading stands text, or a heading of a lower rank.
+    const empty = lines.filter((line, at) => {
+      const next = lines[at + 1];
+      const below = next === undefined ? 1 : levelOf(next);
+      return levelOf(line) > 0 && below > 0 && below <= levelOf(line);
+    });
+    expect(empty).toEqual([]);
   });
 });
 
-const levelOf = (part: string) => /^#*/.exec(part)?.[0].length ?? 0;
-const fenceFollows = (text: string, head: string) => text.includes(`${head}\n\n\`\`\``);
+/** Level of a heading, 0 for any other line. */
+const levelOf = (line: string) => /^(#+) /.exec(line)?.[1].length ?? 0;
+
+/** Lines that hold something, a fenced block as one line. */
+const plainLines = (text: string) =>
+  text
+    .replace(/^```[\s\S]*?^```$/gm, "(block)")
+    .split("\n")
+    .filter((line) => line.trim() !== "");
 
 describe("README.md", () => {
   const text = textOf("README.md");
