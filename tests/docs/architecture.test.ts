@@ -33,7 +33,9 @@ describe("docs/ARCHITECTURE.md", () => {
 
   it("names the rooms of the engine that there are, in the order of its one-way line", () => {
     const rooms = firstCells(roomTable);
-    expect([...rooms].sort()).toEqual(foldersIn("packages/engine/src").sort());
+    expect([...rooms].sort(), "name every room in docs/ARCHITECTURE.md").toEqual(
+      foldersIn("packages/engine/src").sort(),
+    );
     const [, line = ""] = /^`(quantity → .*)`$/m.exec(page) ?? [];
     expect(line.split(/ → |, /)).toEqual(rooms);
   });

@@ -40,11 +40,17 @@ const wordsOf = (name: string) => name.split(/(?=[A-Z])/).map((word) => word.toL
 function allowedUnits(name: string): readonly string[] | undefined {
   const whole = reserved.get(name);
   if (whole) return whole;
+  // A list of a thing is named for it in the plural.
+  if (name.endsWith("s") && allowedUnits(name.slice(0, -1))) return allowedUnits(name.slice(0, -1));
   const words = wordsOf(name);
+  if (words.includes("scaled")) return isKnown(words) ? ["-"] : undefined;
   const [last] = words.splice(-1);
   const units = measures.get(last.charAt(0).toUpperCase() + last.slice(1));
-  return words.length > 0 && words.every((word) => qualifiers.has(word) || isMeasure(word)) ? units : undefined;
+  return words.length > 0 && isKnown(words) ? units : undefined;
 }
+
+const isKnown = (words: readonly string[]) =>
+  words.every((word) => qualifiers.has(word) || isMeasure(word) || reserved.has(word));
 
 const isMeasure = (word: string) => measures.has(word.charAt(0).toUpperCase() + word.slice(1));
 
@@ -87,7 +93,10 @@ describe("docs/nomenclature.md", () => {
 
   it("reserves the name of every number in the engine's public types, whole or as words of the page", () => {
     const unknown = properties.filter(({ name }) => allowedUnits(name) === undefined);
-    expect([...new Set(unknown.map(({ name, of }) => `${of}.${name}`))]).toEqual([]);
+    expect(
+      [...new Set(unknown.map(({ name, of }) => `${of}.${name}`))],
+      "reserve them in docs/nomenclature.md",
+    ).toEqual([]);
   });
 
   it("gives each of them the unit that the code gives it", () => {
