@@ -12,23 +12,42 @@ export interface SweepingFace extends CutterPose {
 const SAMPLES = 128;
 const HALVINGS = 52;
 
-/** Angle where `value` is largest between two ends, from its slope; sampled first so that no second hill is missed. */
-function crest(value: (phi: number) => number, slope: (phi: number) => number, from: number, to: number): number {
+/** A figure that runs with the angle around an edge, and its slope. */
+interface AroundEdge {
+  readonly value: (phi: number) => number;
+  readonly slope: (phi: number) => number;
+}
+
+/**
+ * Angles between two ends where a figure is least and where it is greatest, from its slope; sampled first so that no
+ * second hill is missed.
+ */
+function extremes({ value, slope }: AroundEdge, from: number, to: number): { least: number; greatest: number } {
   const step = (to - from) / SAMPLES;
-  let best = from;
+  let lowest = { phi: from, value: value(from) };
+  let highest = lowest;
   for (let at = 1; at <= SAMPLES; at++) {
     const phi = from + at * step;
-    if (value(phi) > value(best)) best = phi;
+    const here = value(phi);
+    if (here > highest.value) highest = { phi, value: here };
+    if (here < lowest.value) lowest = { phi, value: here };
   }
-  let low = Math.max(from, best - step);
-  let high = Math.min(to, best + step);
-  for (let n = 0; n < HALVINGS; n++) {
-    const middle = (low + high) / 2;
-    if (slope(middle) > 0) low = middle;
-    else high = middle;
-  }
-  const polished = (low + high) / 2;
-  return value(polished) > value(best) ? polished : best;
+  const crest = (rough: number, uphill: (phi: number) => boolean) => {
+    let low = Math.max(from, rough - step);
+    let high = Math.min(to, rough + step);
+    for (let n = 0; n < HALVINGS; n++) {
+      const middle = (low + high) / 2;
+      if (uphill(middle)) low = middle;
+      else high = middle;
+    }
+    return (low + high) / 2;
+  };
+  const greatest = crest(highest.phi, (phi) => slope(phi) > 0);
+  const least = crest(lowest.phi, (phi) => slope(phi) < 0);
+  return {
+    greatest: value(greatest) > highest.value ? greatest : highest.phi,
+    least: value(least) < lowest.value ? least : lowest.phi,
+  };
 }
 
 /**
@@ -54,23 +73,27 @@ export function sweptInterval(face: SweepingFace): Interval {
   const out = (phi: number) => radius + Math.cos(phi) * acrossOut + Math.sin(phi) * downOut;
   const on = (phi: number) => Math.cos(phi) * acrossOn + Math.sin(phi) * downOn;
   const rho = (phi: number) => Math.hypot(out(phi), on(phi));
-  // Half the slope of ρ².
-  const slope = (phi: number) =>
-    out(phi) * (Math.cos(phi) * downOut - Math.sin(phi) * acrossOut) +
-    on(phi) * (Math.cos(phi) * downOn - Math.sin(phi) * acrossOn);
+  // ρ² and half its slope: they turn where ρ does and need no root.
+  const squared: AroundEdge = {
+    value: (phi) => {
+      const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
+      const [outHere, onHere] = [radius + cos * acrossOut + sin * downOut, cos * acrossOn + sin * downOn];
+      return outHere * outHere + onHere * onHere;
+    },
+    slope: (phi) => {
+      const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
+      return (
+        (radius + cos * acrossOut + sin * downOut) * (cos * downOut - sin * acrossOut) +
+        (cos * acrossOn + sin * downOn) * (cos * downOn - sin * acrossOn)
+      );
+    },
+  };
   const flatAt = Math.asin(Math.min(1, Math.max(-1, 1 - wornHeight / reach)));
   const from = wornHeight > 0 ? Math.PI - flatAt : 0;
   const to = wornHeight > 0 ? 2 * Math.PI + flatAt : 2 * Math.PI;
-  const farthest = rho(crest(rho, slope, from, to));
-  const nearest = rho(
-    crest(
-      (phi) => -rho(phi),
-      (phi) => -slope(phi),
-      from,
-      to,
-    ),
-  );
-  return { from: wornHeight > 0 ? Math.min(nearest, nearestOnChord()) : nearest, to: farthest };
+  const { least, greatest } = extremes(squared, from, to);
+  const nearest = rho(least);
+  return { from: wornHeight > 0 ? Math.min(nearest, nearestOnChord()) : nearest, to: rho(greatest) };
 
   /** The chord of the flat can pass nearer the axis than both its ends. */
   function nearestOnChord(): number {

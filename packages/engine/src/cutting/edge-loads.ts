@@ -1,5 +1,5 @@
 import type { RockResponse } from "../ground/index.ts";
-import { edgeResponse } from "./edge-response.ts";
+import { edgeResponses } from "./edge-response.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
 import type { Engagement } from "./engage.ts";
 
@@ -81,55 +81,116 @@ export function edgeLoads(
   response: RockResponse,
   into: EdgeLoads = emptyEdgeLoads(trace),
 ): EdgeLoads {
-  for (const row of Object.values(into)) row.fill(0);
   const { contactStress, flatFriction, kappa } = response;
-  const laws = trace.layout.cutters.map((cutter) => edgeResponse(cutter, response));
-  // Taken out of their objects once: the loop below runs for every pass at every step of every solution.
+  const laws = lawTable(trace, response);
+  // All sums of one cutter stand side by side, and all of its law: a pass then reaches into few arrays, and the loop below
+  // runs for every pass at every step of every solution.
+  const sums = new Float64Array(trace.layout.cutters.length * SUMS);
   const { firstPass, cellRadius, cellWidth, cutter, slope, cosSlope, cosAzimuth, sinAzimuth } = trace;
   const { flatLength, chamferHeight } = trace;
   const { depth: takenDepth } = engagement;
-  const { cuttingNormal, contactNormal, cuttingAxial, contactAxial, tangential, radial, torque } = into;
-  const { lateralX, lateralY, momentX, momentY, contactArea, contactWidth, engagedWidth, deepest } = into;
   for (let cell = 0; cell < cellRadius.length; cell++) {
     const radius = cellRadius[cell];
     const to = firstPass[cell + 1];
     for (let k = firstPass[cell]; k < to; k++) {
       const taken = takenDepth[k];
       if (!(taken > 0)) continue;
-      const by = cutter[k];
-      const law = laws[by];
+      const law = cutter[k] * LAW;
+      const sum = cutter[k] * SUMS;
       const cosine = cosSlope[k];
       const width = cellWidth / cosine;
       const depth = taken * cosine;
-      const chamfered = Math.min(depth, chamferHeight[k]);
-      const flat = Math.min(flatLength[k], kappa * depth);
+      const chamferLength = laws[law + CHAMFER_LENGTH];
       // A bevel that cuts as a part of the face has no length along travel and counts with the face.
-      const bevel = law.chamferLength > 0 ? chamfered : 0;
-      const cutting = law.faceNormal * (depth - bevel) * width;
-      const onChamfer = law.chamferNormal * bevel * width;
+      const bevel = chamferLength > 0 ? Math.min(depth, chamferHeight[k]) : 0;
+      const flat = Math.min(flatLength[k], kappa * depth);
+      const cutting = laws[law + FACE_NORMAL] * (depth - bevel) * width;
       const onFlat = contactStress * flat * width;
-      const contact = onChamfer + onFlat;
-      const drag = (law.faceDrag * (depth - bevel) + law.chamferDrag * bevel) * width + flatFriction * onFlat;
+      const contact = laws[law + CHAMFER_NORMAL] * bevel * width + onFlat;
+      const faceAndBevelDrag = laws[law + FACE_DRAG] * (depth - bevel) + laws[law + CHAMFER_DRAG] * bevel;
+      const drag = faceAndBevelDrag * width + flatFriction * onFlat;
       const axial = (cutting + contact) * cosine;
       const outward = axial * slope[k];
-      cuttingNormal[by] += cutting;
-      contactNormal[by] += contact;
-      cuttingAxial[by] += cutting * cosine;
-      contactAxial[by] += contact * cosine;
-      tangential[by] += drag;
-      radial[by] += outward;
-      torque[by] += radius * drag;
-      lateralX[by] += outward * cosAzimuth[k] + drag * sinAzimuth[k];
-      lateralY[by] += outward * sinAzimuth[k] - drag * cosAzimuth[k];
-      momentX[by] -= radius * sinAzimuth[k] * axial;
-      momentY[by] += radius * cosAzimuth[k] * axial;
-      engagedWidth[by] += width;
+      const cosAngle = cosAzimuth[k];
+      const sinAngle = sinAzimuth[k];
+      sums[sum + CUTTING_NORMAL] += cutting;
+      sums[sum + CONTACT_NORMAL] += contact;
+      sums[sum + CUTTING_AXIAL] += cutting * cosine;
+      sums[sum + CONTACT_AXIAL] += contact * cosine;
+      sums[sum + TANGENTIAL] += drag;
+      sums[sum + RADIAL] += outward;
+      sums[sum + TORQUE] += radius * drag;
+      sums[sum + LATERAL_X] += outward * cosAngle + drag * sinAngle;
+      sums[sum + LATERAL_Y] += outward * sinAngle - drag * cosAngle;
+      sums[sum + MOMENT_X] -= radius * sinAngle * axial;
+      sums[sum + MOMENT_Y] += radius * cosAngle * axial;
+      sums[sum + ENGAGED_WIDTH] += width;
       if (contact > 0) {
-        contactWidth[by] += width;
-        contactArea[by] += (flat + law.chamferLength * bevel) * width;
+        sums[sum + CONTACT_WIDTH] += width;
+        sums[sum + CONTACT_AREA] += (flat + chamferLength * bevel) * width;
       }
-      if (depth > deepest[by]) deepest[by] = depth;
+      if (depth > sums[sum + DEEPEST]) sums[sum + DEEPEST] = depth;
     }
+  }
+  return takeSums(sums, into);
+}
+
+// Places of the constants of a law in its row of the table.
+const LAW = 5;
+const FACE_DRAG = 0;
+const FACE_NORMAL = 1;
+const CHAMFER_DRAG = 2;
+const CHAMFER_NORMAL = 3;
+const CHAMFER_LENGTH = 4;
+
+function lawTable({ layout }: EdgeTrace, response: RockResponse): Float64Array {
+  const table = new Float64Array(layout.cutters.length * LAW);
+  edgeResponses(layout.cutters, response).forEach((law, cutter) => {
+    const row = cutter * LAW;
+    table[row + FACE_DRAG] = law.faceDrag;
+    table[row + FACE_NORMAL] = law.faceNormal;
+    table[row + CHAMFER_DRAG] = law.chamferDrag;
+    table[row + CHAMFER_NORMAL] = law.chamferNormal;
+    table[row + CHAMFER_LENGTH] = law.chamferLength;
+  });
+  return table;
+}
+
+// Places of a cutter's sums in its row.
+const SUMS = 15;
+const CUTTING_NORMAL = 0;
+const CONTACT_NORMAL = 1;
+const CUTTING_AXIAL = 2;
+const CONTACT_AXIAL = 3;
+const TANGENTIAL = 4;
+const RADIAL = 5;
+const TORQUE = 6;
+const LATERAL_X = 7;
+const LATERAL_Y = 8;
+const MOMENT_X = 9;
+const MOMENT_Y = 10;
+const ENGAGED_WIDTH = 11;
+const CONTACT_WIDTH = 12;
+const CONTACT_AREA = 13;
+const DEEPEST = 14;
+
+function takeSums(sums: Float64Array, into: EdgeLoads): EdgeLoads {
+  for (let cutter = 0, sum = 0; sum < sums.length; cutter++, sum += SUMS) {
+    into.cuttingNormal[cutter] = sums[sum + CUTTING_NORMAL];
+    into.contactNormal[cutter] = sums[sum + CONTACT_NORMAL];
+    into.cuttingAxial[cutter] = sums[sum + CUTTING_AXIAL];
+    into.contactAxial[cutter] = sums[sum + CONTACT_AXIAL];
+    into.tangential[cutter] = sums[sum + TANGENTIAL];
+    into.radial[cutter] = sums[sum + RADIAL];
+    into.torque[cutter] = sums[sum + TORQUE];
+    into.lateralX[cutter] = sums[sum + LATERAL_X];
+    into.lateralY[cutter] = sums[sum + LATERAL_Y];
+    into.momentX[cutter] = sums[sum + MOMENT_X];
+    into.momentY[cutter] = sums[sum + MOMENT_Y];
+    into.contactArea[cutter] = sums[sum + CONTACT_AREA];
+    into.contactWidth[cutter] = sums[sum + CONTACT_WIDTH];
+    into.engagedWidth[cutter] = sums[sum + ENGAGED_WIDTH];
+    into.deepest[cutter] = sums[sum + DEEPEST];
   }
   return into;
 }

@@ -31,10 +31,28 @@ export interface EdgeResponse {
  *   a face of its own rake, held to the sharp face where it is slight (docs/decisions, slight bevels)
  */
 export function edgeResponse(cutter: PlacedCutter, response: RockResponse): EdgeResponse {
-  const { backRake, chamferAngle } = cutter;
-  const { specificEnergy, contactStress, faceFriction, flatFriction, kappa } = response;
+  checkResponse(response);
+  return lawOf(cutter, response);
+}
+
+/**
+ * The force laws of many cutters in one rock, in their order.
+ *
+ * @throws RangeError when a constant of the rock is negative or a face leans so far that β + ψ reaches 90°
+ * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled; see `edgeResponse`
+ */
+export function edgeResponses(cutters: readonly PlacedCutter[], response: RockResponse): EdgeResponse[] {
+  checkResponse(response);
+  return cutters.map((cutter) => lawOf(cutter, response));
+}
+
+function checkResponse({ specificEnergy, contactStress, faceFriction, flatFriction, kappa }: RockResponse): void {
   requirePositive({ specificEnergy });
   requireNotNegative({ contactStress, faceFriction, flatFriction, kappa });
+}
+
+function lawOf({ backRake, chamferAngle }: PlacedCutter, response: RockResponse): EdgeResponse {
+  const { specificEnergy, contactStress, faceFriction, flatFriction } = response;
   const faceNormal = specificEnergy * cuttingRatio({ backRake, faceFriction });
   const face: EdgeResponse = {
     faceDrag: specificEnergy,

@@ -30,45 +30,65 @@ type OrderedPasses = Omit<EdgeTrace, "layout" | "holeRadius" | "cellWidth" | "ce
  */
 export function orderPasses(passes: UnorderedPasses, cells: number): OrderedPasses {
   const { count } = passes;
-  const firstPass = new Int32Array(cells + 1);
-  for (let k = 0; k < count; k++) firstPass[passes.cell[k] + 1]++;
-  for (let cell = 0; cell < cells; cell++) firstPass[cell + 1] += firstPass[cell];
-  const order = new Int32Array(count);
-  const filled = new Int32Array(cells);
+  const firstPass = firstPassOfCells(passes, cells);
+  const order = passingOrder(passes, firstPass);
+  const row = () => new Float64Array(count);
+  const ordered = {
+    firstPass,
+    cutter: new Int32Array(count),
+    height: row(),
+    azimuth: row(),
+    cosAzimuth: row(),
+    sinAzimuth: row(),
+    slope: row(),
+    cosSlope: row(),
+    flatLength: row(),
+    chamferHeight: row(),
+    edgeAngle: row(),
+  };
   for (let k = 0; k < count; k++) {
-    const cell = passes.cell[k];
-    const start = firstPass[cell];
-    let at = start + filled[cell];
-    filled[cell]++;
+    const from = order[k];
+    const azimuth = passes.azimuth[from];
+    const slope = passes.slope[from];
+    ordered.cutter[k] = passes.cutter[from];
+    ordered.height[k] = passes.height[from];
+    ordered.azimuth[k] = azimuth;
+    ordered.cosAzimuth[k] = Math.cos(azimuth);
+    ordered.sinAzimuth[k] = Math.sin(azimuth);
+    ordered.slope[k] = slope;
+    ordered.cosSlope[k] = 1 / Math.sqrt(1 + slope * slope);
+    ordered.flatLength[k] = passes.flatLength[from];
+    ordered.chamferHeight[k] = passes.chamferHeight[from];
+    ordered.edgeAngle[k] = passes.edgeAngle[from];
+  }
+  return ordered;
+}
+
+function firstPassOfCells({ count, cell }: UnorderedPasses, cells: number): Int32Array {
+  const firstPass = new Int32Array(cells + 1);
+  for (let k = 0; k < count; k++) firstPass[cell[k] + 1]++;
+  for (let c = 0; c < cells; c++) firstPass[c + 1] += firstPass[c];
+  return firstPass;
+}
+
+/** The row of each pass among the unordered ones; a cell holds few, so each is put in its place as it comes. */
+function passingOrder(passes: UnorderedPasses, firstPass: Int32Array): Int32Array {
+  const { count, cell } = passes;
+  const order = new Int32Array(count);
+  const end = firstPass.slice();
+  for (let k = 0; k < count; k++) {
+    const start = firstPass[cell[k]];
+    let at = end[cell[k]]++;
     while (at > start && goesFirst(passes, k, order[at - 1])) {
       order[at] = order[at - 1];
       at--;
     }
     order[at] = k;
   }
-  const sorted = (row: Float64Array) => {
-    const out = new Float64Array(count);
-    for (let k = 0; k < count; k++) out[k] = row[order[k]];
-    return out;
-  };
-  const azimuth = sorted(passes.azimuth);
-  const slope = sorted(passes.slope);
-  return {
-    firstPass,
-    cutter: Int32Array.from(order, (k) => passes.cutter[k]),
-    height: sorted(passes.height),
-    azimuth,
-    cosAzimuth: azimuth.map(Math.cos),
-    sinAzimuth: azimuth.map(Math.sin),
-    slope,
-    cosSlope: slope.map((tangent) => 1 / Math.sqrt(1 + tangent * tangent)),
-    flatLength: sorted(passes.flatLength),
-    chamferHeight: sorted(passes.chamferHeight),
-    edgeAngle: sorted(passes.edgeAngle),
-  };
+  return order;
 }
 
-function goesFirst(passes: UnorderedPasses, one: number, other: number): boolean {
-  const ahead = passes.azimuth[one] - passes.azimuth[other];
-  return ahead !== 0 ? ahead > 0 : passes.height[one] > passes.height[other];
+function goesFirst({ azimuth, height }: UnorderedPasses, one: number, other: number): boolean {
+  const ahead = azimuth[one] - azimuth[other];
+  return ahead !== 0 ? ahead > 0 : height[one] > height[other];
 }

@@ -1,7 +1,15 @@
 import type { BitLayout, PlacedCutter } from "../bit/index.ts";
 import { requireFinite, requireNotNegative, requirePositive } from "../quantity/index.ts";
 import { contactShapeOf } from "./contact-shape.ts";
-import { type CircleTable, circleTable, type EdgeSamples, type EdgeWear, edgeSamples } from "./edge-samples.ts";
+import {
+  type CircleTable,
+  circleTable,
+  type EdgeSamples,
+  type EdgeWear,
+  edgeSamples,
+  emptyEdgeSamples,
+} from "./edge-samples.ts";
+import { type EdgeSheet, type EdgeSheets, emptySheet, layEdge, liesOver, turnBetween } from "./edge-sheet.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
 import { orderPasses, type UnorderedPasses } from "./order-passes.ts";
 
@@ -43,22 +51,20 @@ export function traceEdges(layout: BitLayout, grid: TraceGrid = {}): EdgeTrace {
   const cells = grid.cells ?? Math.max(FEWEST_CELLS, Math.round(holeRadius / USUAL_CELL_WIDTH));
   if (!(Number.isInteger(cells) && cells >= 1)) throw new RangeError(`cells must be a whole number, got ${cells}`);
   const cellWidth = holeRadius / cells;
-  const cellRadius = Float64Array.from({ length: cells }, (_, cell) => (cell + 0.5) * cellWidth);
+  const cellRadius = new Float64Array(cells).map((_, cell) => (cell + 0.5) * cellWidth);
   requireWear(grid.wear, layout.cutters.length);
   const passes = emptyPasses(layout, cellWidth, cells);
   const overreach = new Float64Array(layout.cutters.length);
-  const near = emptySheet(cells);
-  const acrossAxis = emptySheet(cells);
-  const circles = new Map<number, CircleTable>();
+  const sheets: EdgeSheets = { near: emptySheet(cells), acrossAxis: emptySheet(cells) };
+  const rooms = new Map<number, SampleRoom>();
   layout.cutters.forEach((cutter, index) => {
-    const samples = Math.max(FEWEST_SAMPLES, Math.ceil((Math.PI * cutter.faceDiameter) / cellWidth));
-    const circle = circles.get(samples) ?? circleTable(samples);
-    circles.set(samples, circle);
-    overreach[index] = Math.max(
-      0,
-      layCutter(edgeSamples(cutter, circle, grid.wear?.[index]), near, acrossAxis, cellWidth) - holeRadius,
-    );
-    for (const sheet of [near, acrossAxis]) takePasses(cutter, index, sheet, cellWidth, passes);
+    const count = Math.max(FEWEST_SAMPLES, Math.ceil((Math.PI * cutter.faceDiameter) / cellWidth));
+    const room = rooms.get(count) ?? sampleRoom(count);
+    rooms.set(count, room);
+    const samples = edgeSamples(cutter, room.circle, grid.wear?.[index], room.samples);
+    overreach[index] = Math.max(0, layEdge(samples, sheets, cellWidth) - holeRadius);
+    for (const sheet of [sheets.near, sheets.acrossAxis])
+      takePasses({ cutter, index, samples, sheet, cellWidth }, passes);
   });
   return { layout, holeRadius, cellWidth, cellRadius, overreach, ...orderPasses(passes, cells) };
 }
@@ -83,68 +89,15 @@ function requireWear(wear: readonly EdgeWear[] | undefined, cutters: number): vo
     throw new RangeError(`wear needs ${FEWEST_WEAR_POINTS} points or more, got ${fewest}`);
 }
 
-/** One cutter's own line over the cells it covers. */
-interface Sheet {
-  first: number;
-  last: number;
-  readonly height: Float64Array;
-  readonly turn: Float64Array;
-  readonly removed: Float64Array;
-  readonly edgeAngle: Float64Array;
+/** Cutters of one face diameter are sampled on one circle and in one room, one after another. */
+interface SampleRoom {
+  readonly circle: CircleTable;
+  readonly samples: EdgeSamples;
 }
 
-function emptySheet(cells: number): Sheet {
-  const row = () => new Float64Array(cells);
-  const height = row().fill(Number.NEGATIVE_INFINITY);
-  return { first: cells, last: -1, height, turn: row(), removed: row(), edgeAngle: row() };
-}
-
-function clear(sheet: Sheet): void {
-  sheet.height.fill(Number.NEGATIVE_INFINITY, sheet.first, sheet.last + 1);
-  sheet.first = sheet.height.length;
-  sheet.last = -1;
-}
-
-/** Fills the two sheets with the deepest points of one cutter; gives the largest radius its disc reaches. */
-function layCutter(
-  { radius, turn, height, removed }: EdgeSamples,
-  near: Sheet,
-  acrossAxis: Sheet,
-  cellWidth: number,
-): number {
-  const perSample = TURN / (radius.length - 1);
-  const cells = near.height.length;
-  clear(near);
-  clear(acrossAxis);
-  let farthest = 0;
-  for (let k = 0; k + 1 < radius.length; k++) {
-    const r0 = radius[k];
-    const r1 = radius[k + 1];
-    if (r1 > farthest) farthest = r1;
-    const from = Math.max(0, Math.ceil(Math.min(r0, r1) / cellWidth - 0.5));
-    const to = Math.min(cells - 1, Math.floor(Math.max(r0, r1) / cellWidth - 0.5));
-    for (let cell = from; cell <= to; cell++) {
-      const share = r1 === r0 ? 0 : ((cell + 0.5) * cellWidth - r0) / (r1 - r0);
-      const turnHere = between(turn[k], turn[k + 1], share);
-      const sheet = Math.abs(turnHere) > QUARTER_TURN ? acrossAxis : near;
-      const z = height[k] + share * (height[k + 1] - height[k]);
-      if (z <= sheet.height[cell]) continue;
-      sheet.height[cell] = z;
-      sheet.turn[cell] = turnHere;
-      sheet.removed[cell] = removed[k] + share * (removed[k + 1] - removed[k]);
-      sheet.edgeAngle[cell] = (k + share) * perSample;
-      if (cell < sheet.first) sheet.first = cell;
-      if (cell > sheet.last) sheet.last = cell;
-    }
-  }
-  return farthest;
-}
-
-/** Angle part-way from one sample to the next, taken the short way round. */
-function between(from: number, to: number, share: number): number {
-  const step = to - from;
-  const short = step > Math.PI ? step - 2 * Math.PI : step < -Math.PI ? step + 2 * Math.PI : step;
-  return from + share * short;
+function sampleRoom(count: number): SampleRoom {
+  const circle = circleTable(count);
+  return { circle, samples: emptyEdgeSamples(circle) };
 }
 
 function emptyPasses(layout: BitLayout, cellWidth: number, cells: number): UnorderedPasses {
@@ -165,32 +118,39 @@ function emptyPasses(layout: BitLayout, cellWidth: number, cells: number): Unord
   };
 }
 
-function takePasses(cutter: PlacedCutter, index: number, sheet: Sheet, cellWidth: number, into: UnorderedPasses): void {
+interface LaidEdge {
+  readonly cutter: PlacedCutter;
+  readonly index: number;
+  readonly samples: EdgeSamples;
+  readonly sheet: EdgeSheet;
+  readonly cellWidth: number;
+}
+
+function takePasses({ cutter, index, samples, sheet, cellWidth }: LaidEdge, into: UnorderedPasses): void {
   const contactAt = contactShapeOf(cutter);
+  const { removed } = samples;
+  const perSample = TURN / (removed.length - 1);
   for (let cell = sheet.first; cell <= sheet.last; cell++) {
-    if (!isLaid(sheet, cell)) continue;
-    const inward = isLaid(sheet, cell - 1) ? cell - 1 : cell;
-    const outward = isLaid(sheet, cell + 1) ? cell + 1 : cell;
+    if (!liesOver(sheet, cell)) continue;
+    const inward = liesOver(sheet, cell - 1) ? cell - 1 : cell;
+    const outward = liesOver(sheet, cell + 1) ? cell + 1 : cell;
     const rise = sheet.height[outward] - sheet.height[inward];
-    const { flatLength, chamferHeight } = contactAt(sheet.removed[cell]);
+    const sample = sheet.sample[cell];
+    const share = sheet.share[cell];
+    const { flatLength, chamferHeight } = contactAt(removed[sample] + share * (removed[sample + 1] - removed[sample]));
     const at = into.count++;
     into.cell[at] = cell;
     into.cutter[at] = index;
     into.height[at] = sheet.height[cell];
-    into.azimuth[at] = wrapped(cutter.azimuth + sheet.turn[cell]);
+    into.azimuth[at] = wrapped(cutter.azimuth + turnBetween(samples, sample, share));
     into.slope[at] = outward === inward ? 0 : rise / ((outward - inward) * cellWidth);
     into.flatLength[at] = flatLength;
     into.chamferHeight[at] = chamferHeight;
-    into.edgeAngle[at] = sheet.edgeAngle[cell];
+    into.edgeAngle[at] = (sample + share) * perSample;
   }
 }
 
-function isLaid(sheet: Sheet, cell: number): boolean {
-  return cell >= sheet.first && cell <= sheet.last && sheet.height[cell] > Number.NEGATIVE_INFINITY;
-}
-
 const TURN = 2 * Math.PI;
-const QUARTER_TURN = Math.PI / 2;
 
 /** The same direction in 0 to 2π, 2π itself left out. */
 function wrapped(angle: number): number {
