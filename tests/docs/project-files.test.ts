@@ -10,8 +10,10 @@ const NEVER: Readonly<Record<string, RegExp>> = {
     ["registry\\.[a-z]", "npm" + "js\\.", "yarn" + "pkg", "py" + "pi\\.org"].join("|"),
   ),
   "words of a workplace": new RegExp(
-    `\\b(${["ses" + "sions?", "ag" + "ents?", "sub" + "agents?", "chat" + "bots?", "L" + "LMs?", "A" + "I"].join("|")})\\b`,
+    `\\b(${["ses" + "sions?", "(sub)?ag" + "ents?", "chat" + "bots?"].join("|")})\\b`,
+    "i",
   ),
+  "its short names": new RegExp(`\\b(${["A" + "I", "L" + "LMs?"].join("|")})\\b`),
 };
 
 /** Where a word of that list is meant in another sense, with the sense. */
