@@ -21,7 +21,8 @@ export interface HeldRun {
  * The rate under a weight, eased to the first limit that the weight would pass.
  *
  * The same as the largest rate inside the weight and all limits, but a limit is only solved for where the free run passes
- * it: every figure rises with advance, so one that the free run keeps, every easier run keeps as well.
+ * it: the figures rise with advance, so one that the free run keeps, every easier run keeps as well. (Heat alone is level past
+ * full contact and may fall by a hair; a temperature that the free run keeps counts as kept.)
  *
  * @throws RangeError when weight, speed or a limit is not positive, or a limit on temperature comes without heat conditions
  * @source (d) see `largestRate`

@@ -1,8 +1,9 @@
 import { bracketedRoot, requirePositive } from "../quantity/index.ts";
 import { rateOfPenetration } from "./advance.ts";
 import { contactTemperatures } from "./cutter-heat.ts";
-import { drillAtAdvance } from "./drilled-state.ts";
+import { type DrilledState, drillAtAdvance } from "./drilled-state.ts";
 import type { RateBound, RateLimitName } from "./largest-rate.ts";
+import { LIMITS_OF_SPEED, limitsPassed } from "./running-map-limits.ts";
 import { advanceBounds, type LimitedBit, type RunningMapPoint, speedBounds } from "./running-map-lines.ts";
 
 /** Speeds that a rotary can hold. */
@@ -62,7 +63,9 @@ export function bestRun(bit: LimitedBit, rotary: SpeedRange, avoid: readonly Spe
   const level = advanceBounds(bit, rotary.slowest);
   const allowed = (speed: number) =>
     speed >= rotary.slowest && speed <= rotary.fastest && !avoid.some(({ from, to }) => speed > from && speed < to);
-  const at = (rotarySpeed: number) => runAt(bit, level, rotarySpeed);
+  // What the limits that know no speed leave: only a limit that this state passes at a speed needs to be solved there.
+  const loosest = level[0] && drillAtAdvance(bit, level[0].advance);
+  const at = (rotarySpeed: number) => runAt(bit, level, loosest, rotarySpeed);
   const speeds = rotary.fixed ?? speedsToTry(bit, level, rotary, avoid);
   const tried = [...new Set(speeds)]
     .filter(allowed)
@@ -74,17 +77,26 @@ export function bestRun(bit: LimitedBit, rotary: SpeedRange, avoid: readonly Spe
   const better = finer.filter(({ rate }) => rate > best.rate * (1 + SAME_RATE));
   const found = better.length > 0 ? slowestOfTheFastest(better) : best;
   const { torque, weight } = drillAtAdvance(bit, found.advance).bit;
-  const bounds = [
-    ...level.map((bound) => rated(bound, found.rotarySpeed)),
-    ...speedBounds(bit, found.rotarySpeed),
-  ].sort((a, b) => a.advance - b.advance);
+  // Past full contact an edge cools by a hair as the cut deepens, so a temperature may be met at a lesser advance and yet be
+  // kept at this one: such a bound says nothing here.
+  const bounds = [...level.map((bound) => rated(bound, found.rotarySpeed)), ...speedBounds(bit, found.rotarySpeed)]
+    .filter(({ advance }) => advance >= found.advance * (1 - SAME_RATE))
+    .sort((a, b) => a.advance - b.advance);
   return { ...found, weight, torque, bounds, fasterEndsAt: fasterEndsAt(found.rotarySpeed, rotary, avoid) };
 }
 
 type Tried = Omit<BestRun, "bounds" | "fasterEndsAt" | "torque" | "weight">;
 
-function runAt(bit: LimitedBit, level: readonly RateBound[], rotarySpeed: number): Tried {
-  const tightest = [...level, ...speedBounds(bit, rotarySpeed)].reduce<RateBound | undefined>(
+function runAt(
+  bit: LimitedBit,
+  level: readonly RateBound[],
+  loosest: DrilledState | undefined,
+  rotarySpeed: number,
+): Tried {
+  const matter = loosest
+    ? limitsPassed({ ...bit, state: loosest, rotarySpeed }).filter((name) => LIMITS_OF_SPEED.includes(name))
+    : LIMITS_OF_SPEED;
+  const tightest = [...level, ...speedBounds(bit, rotarySpeed, matter)].reduce<RateBound | undefined>(
     (least, bound) => (least === undefined || bound.advance < least.advance ? bound : least),
     undefined,
   );

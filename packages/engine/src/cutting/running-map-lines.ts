@@ -46,12 +46,17 @@ export function advanceBounds(bit: LimitedBit, anySpeed: number): RateBound[] {
 }
 
 /**
- * The limits that depend on speed, each at the advance where it is met at this one, tightest first.
+ * The limits that depend on speed, each at the advance where it is met at this one, tightest first; `among` leaves out
+ * those that are known not to matter.
  *
  * @source (d) see `largestRate`
  */
-export function speedBounds(bit: LimitedBit, rotarySpeed: number): RateBound[] {
-  return boundsOf(bit, rotarySpeed, LIMITS_OF_SPEED);
+export function speedBounds(
+  bit: LimitedBit,
+  rotarySpeed: number,
+  among: readonly RateLimitName[] = LIMITS_OF_SPEED,
+): RateBound[] {
+  return boundsOf(bit, rotarySpeed, among);
 }
 
 function boundsOf(bit: LimitedBit, rotarySpeed: number, names: readonly RateLimitName[]): RateBound[] {
@@ -85,8 +90,10 @@ export function limitLines(bit: LimitedBit, rotarySpeeds: readonly number[]): Li
     return { limit, level: true, points: rotarySpeeds.map((speed) => pointAt(speed, advance, weight)) };
   });
   const sloping = new Map<RateLimitName, RunningMapPoint[]>();
+  // Power and heat grow with speed: a limit that no advance meets at the fastest speed is met at none.
+  const met = speedBounds(bit, Math.max(...rotarySpeeds)).map(({ limit }) => limit);
   for (const rotarySpeed of rotarySpeeds) {
-    for (const { limit, advance } of speedBounds(bit, rotarySpeed)) {
+    for (const { limit, advance } of speedBounds(bit, rotarySpeed, met)) {
       const point = pointAt(rotarySpeed, advance, drillAtAdvance(bit, advance).bit.weight);
       sloping.set(limit, [...(sloping.get(limit) ?? []), point]);
     }

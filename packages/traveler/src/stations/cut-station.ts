@@ -150,7 +150,8 @@ function sideOf(bands: RockResponseBands, side: "low" | "high"): RockResponse {
   };
 }
 
-function heatOf({ inquiry }: ResolvedTraveler, { ground }: BedInHole, layout: BitLayout): HeatConditions {
+/** How the hottest edges are heated and cooled in a bed. */
+export function heatOf({ inquiry }: ResolvedTraveler, { ground }: BedInHole, layout: BitLayout): HeatConditions {
   const { thermalConductivity, thermalDiffusivity } = ground.rock;
   const smallest = layout.cutters.reduce(
     (least, { faceDiameter }) => Math.min(least, faceDiameter),
@@ -163,7 +164,12 @@ function heatOf({ inquiry }: ResolvedTraveler, { ground }: BedInHole, layout: Bi
   };
 }
 
-function limitsOf(traveler: ResolvedTraveler, { exposure, cleaningRate }: CutQuestion, { bed }: BedInHole): RateLimits {
+/** Every limit on the rate in a bed: rig, string, wings, heat, flow, and what was set by hand. */
+export function limitsOf(
+  traveler: ResolvedTraveler,
+  { exposure, cleaningRate }: CutQuestion,
+  { bed }: BedInHole,
+): RateLimits {
   const { inquiry, overrides } = traveler;
   const { rig } = inquiry;
   const rates = [cleaningRate, overrides.limits.rate].filter((rate) => rate !== undefined);

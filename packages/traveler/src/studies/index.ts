@@ -1,0 +1,15 @@
+export {
+  type BandsStudy,
+  type BandsStudyOptions,
+  type BandsStudyProgress,
+  type BedBands,
+  type BedFigure,
+  type BedUncertainty,
+  bandsStudy,
+  bandsStudyInSteps,
+  USUAL_SAMPLES,
+  USUAL_SEED,
+} from "./bands-study.ts";
+export { type BedMap, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
+export { type RuleBox, ruleBox } from "./rule-box.ts";
+export { type StudiedBed, type StudiedBit, studiedBeds } from "./studied-beds.ts";

@@ -1,0 +1,198 @@
+import {
+  bestRun,
+  COBALT_TABLE_LIMIT,
+  commonPractice,
+  derivedFrom,
+  drillAtWeight,
+  type Finding,
+  type LimitedBit,
+  limitsPassed,
+  type RateLimitName,
+  type RateLimits,
+  type RunningCell,
+  type RunningMap,
+  type RunningMapPoint,
+  runningMap,
+  runningTable,
+  type SpeedRange,
+  type SpeedWindow,
+} from "@bitwright/engine";
+import type { ResolvedRig } from "../document/resolved-traveler.ts";
+import { weightAvailable } from "../stations/string-of.ts";
+import type { Workup } from "../workup.ts";
+import { type RuleBox, ruleBox } from "./rule-box.ts";
+import { type StudiedBed, studiedBeds } from "./studied-beds.ts";
+
+/** What to map, and what to keep out of. */
+export interface MapStudyOptions {
+  /** The beds to map, by number or a part of the name; all that the bit drills where not given. */
+  readonly bed?: string;
+  /** Speeds to keep out of in every bed, as where the string would swing. */
+  readonly avoid?: readonly SpeedWindow[];
+}
+
+/** The map of one bed. */
+export interface BedMap {
+  /** Number among the beds that the bit drills, from 1 [-]. */
+  readonly number: number;
+  readonly name: string;
+  /** The rock it is taken as. */
+  readonly rock: string;
+  /** Depth where the bit comes into it [m]. */
+  readonly top: number;
+  /** Depth where the bit leaves it [m]. */
+  readonly bottom: number;
+  readonly limits: RateLimits;
+  /** Most weight that rig and string give at its bottom; at its top it is the limit on weight [N]. */
+  readonly weightAtBottom: number;
+  readonly map: RunningMap;
+  /** Rates over even steps of weight and speed. */
+  readonly table: readonly RunningCell[];
+  /** How the card says to run it. */
+  readonly run: RunningMapPoint;
+  readonly rule: RuleBox;
+  /** The limits that the middle of the rule of thumb would pass. */
+  readonly rulePasses: readonly RateLimitName[];
+  readonly findings: readonly Finding[];
+}
+
+/** The maps of a traveler's bit. */
+export interface MapStudy {
+  readonly beds: readonly BedMap[];
+}
+
+const RPM = (2 * Math.PI) / 60;
+/** A rotary with no slowest speed of its own still has to turn; slower than this no bit is run. */
+const LEAST_TURNING = 5 * RPM;
+const SPEEDS_DRAWN = 49;
+const STEPS_OF_TABLE = 12;
+/** How far beyond the largest weight and the fastest speed of note a map goes [-]. */
+const BEYOND = 1.15;
+
+/**
+ * Weight against speed for every bed that the bit drills, from the very limits that the cut station worked with.
+ *
+ * The speeds run past both ends of what the rig turns, the weights past the rule of thumb, so that one sees what a limit
+ * costs.
+ */
+export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = {}): MapStudy {
+  const { trace, beds } = studiedBeds(workup, bed);
+  const { inquiry } = workup.inquiry;
+  const rotary = rotaryOf(inquiry.rig);
+  return {
+    beds: beds.map((studied) => {
+      const { cut, limits, heat, number, name } = studied;
+      const bit: LimitedBit = { trace, response: cut.ground.response.mid, limits, heat };
+      const rule = ruleBox(cut.run.practice, cut.bed.confinedStrength.mid);
+      const rotarySpeeds = drawnSpeeds(rotary, rule);
+      const best = bestRun(bit, rotary, avoid);
+      const mostWeight = BEYOND * Math.max(rule.weight.high, cut.weight, best?.weight ?? 0);
+      const map = runningMap({ ...bit, rotary, rotarySpeeds, mostWeight, avoid, heatMarks: [COBALT_TABLE_LIMIT] });
+      const ofRule = drillAtWeight(bit, rule.weight.mid);
+      const rulePasses = limitsPassed({ ...bit, state: ofRule, rotarySpeed: rule.rotarySpeed.mid });
+      const { advance, rate, rotarySpeed } = cut.drilling;
+      return {
+        number,
+        name,
+        rock: cut.ground.rock.name,
+        top: cut.bed.top,
+        bottom: cut.bed.bottom,
+        limits,
+        weightAtBottom: weightAvailable(inquiry, cut.bed.bottom),
+        map,
+        table: runningTable(bit, {
+          weights: evenSteps(0, mostWeight, STEPS_OF_TABLE).slice(1),
+          rotarySpeeds: evenSteps(rotarySpeeds[0], rotarySpeeds[rotarySpeeds.length - 1], STEPS_OF_TABLE),
+        }),
+        run: { weight: cut.weight, rotarySpeed, advance, rate },
+        rule,
+        rulePasses,
+        findings: mapFindings(studied, map, rule, rulePasses),
+      };
+    }),
+  };
+}
+
+function rotaryOf({ rotarySpeedMin, rotarySpeedMax, rotarySpeeds }: ResolvedRig): SpeedRange {
+  return {
+    slowest: Math.max(rotarySpeedMin, LEAST_TURNING),
+    fastest: rotarySpeedMax,
+    ...(rotarySpeeds ? { fixed: rotarySpeeds } : {}),
+  };
+}
+
+/** Speeds from under the slowest to past the fastest of note, in whole tens of turns a minute at the ends. */
+function drawnSpeeds({ slowest, fastest }: SpeedRange, rule: RuleBox): number[] {
+  const tens = (rpm: number, round: (n: number) => number) => 10 * round(rpm / 10);
+  const from = Math.max(10, tens((0.75 * Math.min(slowest, rule.rotarySpeed.low)) / RPM, Math.floor));
+  const to = tens((BEYOND * Math.max(fastest, rule.rotarySpeed.high)) / RPM, Math.ceil);
+  return evenSteps(from * RPM, to * RPM, SPEEDS_DRAWN - 1);
+}
+
+function evenSteps(from: number, to: number, steps: number): number[] {
+  return Array.from({ length: steps + 1 }, (_, k) => from + (k / steps) * (to - from));
+}
+
+const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
+  weight: "what rig and string give",
+  torque: "the torque of the rotary",
+  power: "the power of the rotary",
+  advance: "the advance that is allowed",
+  exposure: "the exposure of the cutters: the wings would rub",
+  rate: "what the flow cleans",
+  contactTemperature: "the heat that the edges bear",
+};
+
+function mapFindings(
+  { name, cut }: StudiedBed,
+  { best, rotary }: RunningMap,
+  rule: RuleBox,
+  rulePasses: readonly RateLimitName[],
+): Finding[] {
+  const source = derivedFrom("map of weight against speed");
+  if (!best) {
+    const message = "Every speed of the rotary lies in speeds to keep out of: there is no point to run at.";
+    return [{ code: "no-speed-left", severity: "caution", where: name, message, source }];
+  }
+  const findings: Finding[] = [];
+  if (rulePasses.length > 0) {
+    findings.push({
+      code: "rule-of-thumb-passes-limits",
+      severity: "note",
+      where: name,
+      message: `The rule of thumb passes ${rulePasses.map((limit) => LIMIT_WORDS[limit]).join("; ")}. Ease the weight or the speed, as the map shows.`,
+      value: rule.weight.mid,
+      limit: best.weight,
+      unit: "N",
+      source: commonPractice(),
+    });
+  }
+  if (best.rotarySpeed > rule.rotarySpeed.high * (1 + 1e-9)) {
+    findings.push({
+      code: "best-point-faster-than-practice",
+      severity: "note",
+      where: name,
+      message:
+        best.fasterEndsAt === "rotary" && rotary.fastest === best.rotarySpeed
+          ? "The best point of the map turns as fast as the rotary can: the law knows nothing of whirl and bounce. Stay with the rule of thumb for the speed until the bit has shown that it runs smooth."
+          : "The best point of the map turns faster than the trade does: the law knows nothing of whirl and bounce. Stay with the rule of thumb for the speed until the bit has shown that it runs smooth.",
+      value: best.rotarySpeed,
+      limit: rule.rotarySpeed.high,
+      unit: "rad/s",
+      source: commonPractice(),
+    });
+  }
+  if (cut.weight > best.weight * (1 + 1e-6) && cut.rotarySpeed >= best.rotarySpeed) {
+    findings.push({
+      code: "run-passes-limits",
+      severity: "caution",
+      where: name,
+      message: "The weight and speed set by hand lie outside the limits of the map.",
+      value: cut.weight,
+      limit: best.weight,
+      unit: "N",
+      source,
+    });
+  }
+  return findings;
+}

@@ -1,0 +1,62 @@
+import type { EdgeTrace, HeatConditions, RateLimits } from "@bitwright/engine";
+import { type BedCut, type CutQuestion, heatOf, limitsOf } from "../stations/cut-station.ts";
+import { cleaningRate, type FlowQuestion } from "../stations/flow-station.ts";
+import type { Workup } from "../workup.ts";
+
+/** One drilled bed as the cut station worked it, with the limits and the heat it worked with. */
+export interface StudiedBed {
+  /** Number among the beds that the bit drills, from 1 [-]. */
+  readonly number: number;
+  /** As the driller would say it. */
+  readonly name: string;
+  readonly cut: BedCut;
+  readonly limits: RateLimits;
+  readonly heat: HeatConditions;
+}
+
+/** What a study of a workup looks at. */
+export interface StudiedBit {
+  readonly trace: EdgeTrace;
+  readonly washed: Pick<FlowQuestion, "ports" | "slotArea" | "stickyGround">;
+  readonly beds: readonly StudiedBed[];
+}
+
+/**
+ * The drilled beds of a workup with the limits of its stations, so that a study and the workup can never part.
+ *
+ * `bed` picks by number from 1, or by a part of the name; left out, all are taken.
+ */
+export function studiedBeds(workup: Workup, bed?: string): StudiedBit {
+  const { inquiry: traveler, bit, advice, cut } = workup;
+  const { slotArea, leastExposure } = bit.review.body;
+  const washed = {
+    ports: bit.ports,
+    stickyGround: advice.bit.mix.stickyShare > 0,
+    ...(slotArea === undefined ? {} : { slotArea }),
+  };
+  const ceiling = cleaningRate(traveler, washed);
+  const question: CutQuestion = {
+    layout: bit.layout,
+    exposure: leastExposure,
+    beds: cut.beds,
+    known: bit.findings,
+    ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
+  };
+  const all = cut.beds.map((one, at) => ({
+    number: at + 1,
+    name: one.bed.name,
+    cut: one,
+    limits: limitsOf(traveler, question, one),
+    heat: heatOf(traveler, one, bit.layout),
+  }));
+  return { trace: cut.trace, washed, beds: bed === undefined ? all : picked(all, bed) };
+}
+
+function picked(beds: readonly StudiedBed[], asked: string): StudiedBed[] {
+  const words = asked.trim().toLowerCase();
+  const byName = (test: (name: string) => boolean) => beds.filter(({ name }) => test(name.toLowerCase()));
+  const whole = byName((name) => name === words);
+  if (whole.length > 0) return whole;
+  const numbered = beds.filter(({ number }) => String(number) === words);
+  return numbered.length > 0 ? numbered : byName((name) => words !== "" && name.includes(words));
+}
