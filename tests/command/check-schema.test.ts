@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
-import { bitwright, projectFile, temporaryFolder } from "../support/command.ts";
+import { bitwright, bitwrightHere, projectFile, temporaryFolder } from "../support/command.ts";
 import { schemaFaults } from "../support/json-schema.ts";
 import { soundTraveler } from "../support/sound-traveler.ts";
 import { spoilt } from "../support/spoilt.ts";
@@ -22,27 +22,27 @@ describe("bitwright check", () => {
     expect(out).not.toMatch(NOTHING_PRINTED);
   });
 
-  it("prints the same as JSON", () => {
+  it("prints the same as JSON", async () => {
     const file = projectFile(`examples/${examples[0]}`);
-    const checked = JSON.parse(bitwright("check", file, "--json").out);
-    const [, count] = /does not say \((\d+)\)/.exec(bitwright("check", file).out) ?? [];
+    const checked = JSON.parse((await bitwrightHere("check", file, "--json")).out);
+    const [, count] = /does not say \((\d+)\)/.exec((await bitwrightHere("check", file)).out) ?? [];
     expect(checked.ok).toBe(true);
     expect(checked.job.name).toBe("Ridge Road house well");
     expect(checked.assumed).toHaveLength(Number(count));
   });
 
-  it("remarks on a slip of a field's name and on gaps, and still finds the traveler sound", () => {
+  it("remarks on a slip of a field's name and on gaps, and still finds the traveler sound", async () => {
     const slipped = spoilt(["inquiry", "pump"], { flwo: "90 gpm", pressureRating: "300 psi" });
-    const { status, out } = bitwright("check", folder.file("slipped.json", slipped));
+    const { status, out } = await bitwrightHere("check", folder.file("slipped.json", slipped));
     expect(status).toBe(0);
     expect(out).toMatch(/inquiry\.pump\.flwo.*flow/);
     const gap = spoilt(["ground", "beds", 1], { top: "40 ft", bottom: "45 ft", rock: "gravel" });
-    expect(bitwright("check", folder.file("gap.json", gap)).out).toMatch(/caution: .*38 ft to 40 ft/);
+    expect((await bitwrightHere("check", folder.file("gap.json", gap))).out).toMatch(/caution: .*38 ft to 40 ft/);
   });
 
-  it("counts one bed as one", () => {
+  it("counts one bed as one", async () => {
     const one = { ...soundTraveler(), ground: { beds: [{ bottom: "300 ft", rock: "shale" }] } };
-    expect(bitwright("check", folder.file("one.json", one)).out).toContain(", 1 bed.\n");
+    expect((await bitwrightHere("check", folder.file("one.json", one))).out).toContain(", 1 bed.\n");
   });
 });
 
@@ -74,9 +74,9 @@ describe("bitwright schema", () => {
     ["half a wing", spoilt(["bit", "spec", "wings"], 4.5), "$.bit.spec.wings: is no integer"],
     ["a bare number", spoilt(["inquiry", "pump", "flow"], 180), "$.inquiry.pump.flow: fits none of the choices"],
     ["beds by name", spoilt(["ground", "beds"], { a: 1 }), "$.ground.beds: is no array"],
-  ])("does not take %s, as the program does not", (_, document, fault) => {
+  ])("does not take %s, as the program does not", async (_, document, fault) => {
     expect(schemaFaults(schema, document)).toContain(fault);
-    expect(bitwright("check", folder.file("spoilt.json", document)).status).toBe(2);
+    expect((await bitwrightHere("check", folder.file("spoilt.json", document))).status).toBe(2);
   });
 });
 
@@ -90,9 +90,11 @@ describe.each(examples)("bitwright layout of %s", (name) => {
     layout = folder.file(`${name}.layout.json`, bitwright("layout", traveler).out);
   });
 
-  it("prints the layout that work lays out, in metres and radians whatever the units", () => {
+  it("prints the layout that work lays out, in metres and radians whatever the units", async () => {
     expect(JSON.parse(readFileSync(layout, "utf8"))).toEqual(job.workup.bit.layout);
-    expect(bitwright("layout", traveler, "--units", "metric", "--json").out).toBe(readFileSync(layout, "utf8"));
+    expect((await bitwrightHere("layout", traveler, "--units", "metric", "--json")).out).toBe(
+      readFileSync(layout, "utf8"),
+    );
   });
 
   it("goes into engage and gives the cut of the workup back", () => {
@@ -109,13 +111,13 @@ describe.each(examples)("bitwright layout of %s", (name) => {
     });
   });
 
-  it("goes into drill with the answer of a bed and gives its rate, torque and energies back", () => {
+  it("goes into drill with the answer of a bed and gives its rate, torque and energies back", async () => {
     const { beds } = job.workup.cut;
     for (const { ground, drilling, weight, rotarySpeed } of [beds[0], beds[beds.length - 1]]) {
       const rock = folder.file(`${name}.rock.json`, ground.response.mid);
       const rpm = String((rotarySpeed * 60) / (2 * Math.PI));
       const words = ["drill", layout, "--rock", rock, "--weight", `${weight} N`, "--rpm", rpm];
-      const result = JSON.parse(bitwright(...words, "--json").out);
+      const result = JSON.parse((await bitwrightHere(...words, "--json")).out);
       expectClose(result.weight, weight, 1e-9);
       expectClose(result.advance, drilling.advance, 1e-6);
       expectClose(result.rate, drilling.rate, 1e-6);
@@ -125,7 +127,7 @@ describe.each(examples)("bitwright layout of %s", (name) => {
       expectClose(result.S, drilling.drillingStrength, 1e-6);
       expectClose(result.MSE, drilling.mechanicalEnergy, 1e-6);
       expectClose(result.lateralForce, drilling.bit.lateralForce, 1e-5);
-      const shown = bitwright(...words);
+      const shown = await bitwrightHere(...words);
       expect([shown.status, shown.err]).toEqual([0, ""]);
       expect(shown.out).not.toMatch(NOTHING_PRINTED);
     }

@@ -27,9 +27,23 @@ export function readBytes(path: string): Uint8Array {
   }
 }
 
-/** The text of a file, as UTF-8, a byte-order mark left out. */
+/** Encodings of older editors, by the mark at the head of their files. */
+const UTF16 = [
+  { name: "utf-16le", mark: [0xff, 0xfe] },
+  { name: "utf-16be", mark: [0xfe, 0xff] },
+] as const;
+
+/** The text of a file, as UTF-8 or, by its byte-order mark, as UTF-16. */
 export function readText(path: string): string {
-  return new TextDecoder("utf-8").decode(readBytes(path));
+  const bytes = readBytes(path);
+  const encoding = UTF16.find(({ mark }) => mark.every((byte, at) => bytes[at] === byte))?.name ?? "utf-8";
+  try {
+    const text = new TextDecoder(encoding, { fatal: true }).decode(bytes);
+    if (!text.includes("\0")) return text;
+  } catch (error) {
+    if (!(error instanceof TypeError)) throw error;
+  }
+  throw new Complaint([`${path}: this is no text; give a file saved as text in UTF-8`]);
 }
 
 /** The JSON value in a file. */
@@ -38,7 +52,9 @@ export function readJson(path: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new Complaint([`${path}: this is not JSON: ${error instanceof Error ? error.message : String(error)}`]);
+    // The machine's words may quote the file, line breaks and all: one problem stays one line.
+    const words = (error instanceof Error ? error.message : String(error)).replace(/[\p{Cc}\s]+/gu, " ");
+    throw new Complaint([`${path}: this is not JSON: ${words}`]);
   }
 }
 

@@ -38,6 +38,8 @@ function bitwright(terminal: Terminal): Command {
     .configureOutput({
       writeOut: (text) => terminal.say(text.trimEnd()),
       writeErr: (text) => terminal.complain(text.trimEnd()),
+      // "(Did you mean --out?)" goes on the line it belongs to.
+      outputError: (text, write) => write(text.trimEnd().replace(/\n\(/g, " (")),
     });
   const command = (name: string, does: string) =>
     program
