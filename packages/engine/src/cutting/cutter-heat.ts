@@ -15,8 +15,11 @@ export interface HeatConditions {
   readonly fluidTemperature: number;
   /** Conductivity of the cutter, default that of carbide [W/(m·K)]. */
   readonly cutterConductivity?: number;
-  /** Cooling of a cutter by the fluid; left out, the heat of the flat meets no film and the temperature is a low guess. */
-  readonly film?: CoolingFilm;
+  /**
+   * Cooling by the fluid, one film for all cutters or one for each in the order of the layout; left out, the heat of the
+   * flat meets no film and the temperature is a low guess.
+   */
+  readonly film?: CoolingFilm | readonly CoolingFilm[];
 }
 
 /**
@@ -42,7 +45,9 @@ export function contactTemperatures(
   },
 ): Float64Array {
   const { rock, fluidTemperature, film, cutterConductivity = CARBIDE_CONDUCTIVITY } = heat;
+  const isRow = (films: typeof film): films is readonly CoolingFilm[] => Array.isArray(films);
   return loads.contactArea.map((flatArea, cutter) => {
+    const own = isRow(film) ? film[cutter] : film;
     if (!(flatArea > 0 && loads.tangential[cutter] > 0)) return fluidTemperature;
     const { rise } = flatHeat({
       flatFriction: response.flatFriction,
@@ -51,7 +56,7 @@ export function contactTemperatures(
       flatArea,
       flatLength: flatArea / loads.contactWidth[cutter],
       rock,
-      cutterResponse: cutterThermalResponse({ flatArea, cutterConductivity, ...(film ? { film } : {}) }),
+      cutterResponse: cutterThermalResponse({ flatArea, cutterConductivity, ...(own ? { film: own } : {}) }),
     });
     return fluidTemperature + rise;
   });

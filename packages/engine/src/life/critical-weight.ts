@@ -1,0 +1,76 @@
+import {
+  advanceWhere,
+  contactTemperatures,
+  drillAtAdvance,
+  type EdgeTrace,
+  type HeatConditions,
+  rateOfPenetration,
+  type StateMeasure,
+} from "../cutting/index.ts";
+import type { RockResponse } from "../ground/index.ts";
+import { requirePositive } from "../quantity/index.ts";
+
+/** The weight at which the hottest cutter reaches a temperature at one rotary speed. */
+export interface CriticalWeight {
+  /** Rotary speed [rad/s]. */
+  readonly rotarySpeed: number;
+  /** The temperature reached [K]. */
+  readonly temperature: number;
+  /** Weight on bit there; absent where no weight gets any cutter so hot [N]. */
+  readonly weight?: number;
+  /** Rate of penetration at that weight [m/s]. */
+  readonly rate?: number;
+  /** Number of the cutter that gets there first, from 1 [-]. */
+  readonly cutter?: number;
+}
+
+/** What a curve of critical weights is reckoned from. */
+export interface CriticalWeightInput {
+  /** The bit in the wear state that is looked at. A bit without flats and rubbing bevels heats nothing here. */
+  readonly trace: EdgeTrace;
+  readonly response: RockResponse;
+  readonly heat: HeatConditions;
+  /** Speeds to look at, in the order wanted [rad/s]. */
+  readonly rotarySpeeds: readonly number[];
+  /** Temperature of the hottest rubbing surface [K]. */
+  readonly temperature: number;
+}
+
+/**
+ * For each rotary speed the weight at which the hottest cutter reaches a temperature: weight against speed, the curve to
+ * stay under.
+ *
+ * Root of the hottest contact against advance. The contact load of a flat grows with the depth of cut only until the rock
+ * bears on all of it; a bit whose flats stay cooler than that at this speed has no critical weight.
+ *
+ * @throws RangeError when a speed is not positive or the temperature is not over that of the fluid
+ * @source (b) Glowka & Stone 1986, SPE Drilling Engineering, recalled, summed over the traced edges
+ */
+export function criticalWeights({
+  trace,
+  response,
+  heat,
+  rotarySpeeds,
+  temperature,
+}: CriticalWeightInput): CriticalWeight[] {
+  const { fluidTemperature } = heat;
+  requirePositive({ "temperature over the fluid": temperature - fluidTemperature });
+  return rotarySpeeds.map((rotarySpeed): CriticalWeight => {
+    requirePositive({ rotarySpeed });
+    const rises: (state: Parameters<StateMeasure>[0]) => Float64Array = ({ loads }) =>
+      contactTemperatures(loads, { response, rotarySpeed, heat });
+    const hottest: StateMeasure = (state) =>
+      rises(state).reduce((most, each) => Math.max(most, each), 0) - fluidTemperature;
+    const advance = advanceWhere({ trace, response }, hottest, temperature - fluidTemperature);
+    if (advance === undefined) return { rotarySpeed, temperature };
+    const state = drillAtAdvance({ trace, response }, advance);
+    const at = rises(state);
+    return {
+      rotarySpeed,
+      temperature,
+      weight: state.bit.weight,
+      rate: rateOfPenetration({ advance, rotarySpeed }),
+      cutter: at.indexOf(Math.max(...at)) + 1,
+    };
+  });
+}

@@ -1,0 +1,187 @@
+import type { EdgeWear } from "../cutting/index.ts";
+import { requirePositive } from "../quantity/index.ts";
+import { levelEdgeWear } from "./edge-wear.ts";
+import { WEAR_POINTS } from "./edge-wear-rates.ts";
+import { endBefore, endWithin } from "./life-end.ts";
+import type { LifeInput, LifeLimits } from "./life-input.ts";
+import { USUAL_LIFE_LIMITS } from "./life-limits.ts";
+import type { LifeEnd, LifeStep } from "./life-step.ts";
+import { copyOfPlace, enterNextBed, goDown, lowerEdges, type MarchPlace } from "./march-place.ts";
+import { type StateInBed, stateInBed } from "./state-in-bed.ts";
+import { wearStateOf } from "./wear-state.ts";
+import { wornBit } from "./worn-bit.ts";
+
+/** A life marched to its end. */
+export interface MarchedLife {
+  readonly end: LifeEnd;
+  readonly steps: readonly LifeStep[];
+  /** How the edges are worn in the end. */
+  readonly wear: readonly EdgeWear[];
+  /** Diamond and carbide that the law has worn off each cutter [m³]. */
+  readonly wornByLaw: readonly number[];
+  /** How often the edges were traced [-]. */
+  readonly traces: number;
+}
+
+/**
+ * Most height that a point of an edge may lose before the edges are traced anew where nobody says otherwise [m].
+ *
+ * @source (d) from the convergence of the footage, see docs/guide/checks.md
+ */
+export const USUAL_LARGEST_CHANGE = 1e-4;
+
+// A point that wears by more than this share of the deepest cut between two traces trades places with its neighbours.
+const LARGEST_SHARE_OF_CUT = 0.3;
+// A stretch is done again in smaller steps where it changed the advance or the hottest temperature by more than this.
+const LARGEST_ADVANCE_CHANGE = 0.1;
+const LARGEST_HEATING = 25;
+const SMALLEST_CHANGE_SHARE = 1 / 64;
+// After a stretch in small steps the next may be longer by this much again.
+const REGAINING = 1.5;
+const SAME_DEPTH = 1e-9;
+// So that whoever drives the march hears from it now and then, however slow the wear is.
+const MOST_STEPS_UNHEARD = 200;
+
+/**
+ * Marches a bit through its beds, hole after hole, giving each stretch as it is done; told `true` in answer, it stops there.
+ *
+ * A stretch ends with its bed, or where an edge has worn so much that it must be traced anew. Between two traces rates and
+ * loads of a bed stay as they are. After each trace the bed is looked at again: where it drills too differently, the way
+ * back to the last trace is taken again in half the steps.
+ *
+ * @throws RangeError when the beds, holes or coefficients are not sound
+ * @source (d) explicit march of the wear law, first order in the step
+ */
+export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, boolean | undefined> {
+  requireSound(input);
+  const { layout, beds } = input;
+  const limits: LifeLimits = { ...USUAL_LIFE_LIMITS, ...input.ends };
+  const wearState = wearStateOf(layout);
+  const wear = (input.wear ?? layout.cutters.map(levelEdgeWear)).map((row) => row.slice());
+  const first = wearState(wear);
+  const wornByLaw = new Float64Array(layout.cutters.length);
+  let place: MarchPlace = { hole: 1, bed: 0, depth: beds[0].top, footage: 0, time: 0, wear, worn: first, wornByLaw };
+  let bit = wornBit(input, limits, { wear, now: first, first });
+  let known = new Map<number, StateInBed>();
+  const inBed = (bed: number) => {
+    const found = known.get(bed) ?? stateInBed(bit, beds[bed]);
+    known.set(bed, found);
+    return found;
+  };
+  const steps: LifeStep[] = [];
+  let traces = 1;
+  let share = 1;
+  for (;;) {
+    const back = copyOfPlace(place);
+    const stretch = untilTraced({ input, limits, place, share, inBed, wearState });
+    const { end, changed, lastBed } = stretch;
+    if (!end && changed > 0) {
+      const next = wornBit(input, limits, { wear: place.wear, now: place.worn, first });
+      const after = stateInBed(next, beds[lastBed]);
+      traces++;
+      if (share > SMALLEST_CHANGE_SHARE && differs(inBed(lastBed), after)) {
+        share /= 2;
+        place = back;
+        continue;
+      }
+      share = Math.min(1, share * REGAINING);
+      bit = next;
+      known = new Map([[lastBed, after]]);
+    }
+    let told: LifeEnd | undefined = end;
+    for (const step of stretch.steps) {
+      steps.push(step);
+      if ((yield step) && !told) told = { by: "stopped" };
+    }
+    if (told) {
+      return { end: told, steps, wear: place.wear, wornByLaw: [...place.wornByLaw], traces };
+    }
+  }
+}
+
+function requireSound({ layout, beds, wear, holes = 1, largestChange = USUAL_LARGEST_CHANGE }: LifeInput): void {
+  requirePositive({ holes, largestChange, "number of beds": beds.length, "number of cutters": layout.cutters.length });
+  if (!Number.isInteger(holes)) throw new RangeError(`holes must be a whole number, got ${holes}`);
+  for (const { name, top, bottom } of beds) requirePositive({ [`thickness of ${name}`]: bottom - top });
+  for (const { length } of wear ?? []) {
+    if (length !== WEAR_POINTS) throw new RangeError(`wear needs ${WEAR_POINTS} points, got ${length}`);
+  }
+}
+
+/** One way from a trace of the edges to the next. */
+interface Stretch {
+  readonly steps: readonly LifeStep[];
+  readonly end?: LifeEnd;
+  /** Most that any point can have lost on it [m]. */
+  readonly changed: number;
+  /** The bed it came to last. */
+  readonly lastBed: number;
+}
+
+function untilTraced({
+  input,
+  limits,
+  place,
+  share,
+  inBed,
+  wearState,
+}: {
+  readonly input: LifeInput;
+  readonly limits: LifeLimits;
+  readonly place: MarchPlace;
+  readonly share: number;
+  readonly inBed: (bed: number) => StateInBed;
+  readonly wearState: ReturnType<typeof wearStateOf>;
+}): Stretch {
+  const { beds, holes = 1, largestChange = USUAL_LARGEST_CHANGE } = input;
+  const steps: LifeStep[] = [];
+  let changed = 0;
+  let lastBed = place.bed;
+  while (steps.length < MOST_STEPS_UNHEARD) {
+    lastBed = place.bed;
+    const now = inBed(place.bed);
+    const ended = endBefore(now, limits);
+    if (ended) return { steps, changed, lastBed, end: ended };
+    const { lowering, fastest, volume } = now.wear;
+    const allowed = share * Math.min(largestChange, LARGEST_SHARE_OF_CUT * most(now.drilled.loads.deepest));
+    if (!(allowed > changed)) break;
+    const { bottom } = beds[place.bed];
+    const whole = Math.min(bottom - place.depth, (allowed - changed) / fastest);
+    const before = place.worn;
+    lowerEdges(place, lowering, whole);
+    place.worn = wearState(place.wear);
+    const passed = endWithin(before, place.worn, limits);
+    const length = whole * (passed?.share ?? 1);
+    if (passed) {
+      lowerEdges(place, lowering, length - whole);
+      place.worn = wearState(place.wear);
+    }
+    changed += fastest * length;
+    volume.forEach((each, i) => {
+      place.wornByLaw[i] += each * length;
+    });
+    goDown(place, length, now.rate);
+    steps.push(stepAt(place, now));
+    if (passed) return { steps, changed, lastBed, end: passed.end };
+    const drilled = place.depth >= bottom - SAME_DEPTH && enterNextBed(place, beds, holes);
+    if (drilled) return { steps, changed, lastBed, end: drilled };
+  }
+  return { steps, changed, lastBed };
+}
+
+function stepAt({ hole, bed, depth, footage, time, worn }: MarchPlace, now: StateInBed): LifeStep {
+  const { rate, binds, temperatures, drilled } = now;
+  const { weight, torque } = drilled.bit;
+  const hottest = most(temperatures);
+  const hottestCutter = temperatures.indexOf(hottest) + 1;
+  return { footage, hole, bed, depth, time, rate, weight, torque, binds, hottest, hottestCutter, ...worn };
+}
+
+function differs(before: StateInBed, after: StateInBed): boolean {
+  return (
+    Math.abs(after.drilled.advance / before.drilled.advance - 1) > LARGEST_ADVANCE_CHANGE ||
+    Math.abs(most(after.temperatures) - most(before.temperatures)) > LARGEST_HEATING
+  );
+}
+
+const most = (row: Float64Array): number => row.reduce((high, value) => Math.max(high, value), 0);

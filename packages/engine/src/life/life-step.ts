@@ -1,0 +1,52 @@
+import type { RateLimitName } from "../cutting/index.ts";
+
+/** The bit at the end of one stretch of hole. */
+export interface LifeStep {
+  /** Hole drilled with this bit so far, all holes together [m]. */
+  readonly footage: number;
+  /** Number of the hole, from 1 [-]. */
+  readonly hole: number;
+  /** Number of the bed in the column, from 0 [-]. */
+  readonly bed: number;
+  /** Depth in that hole [m]. */
+  readonly depth: number;
+  /** Time on bottom so far [s]. */
+  readonly time: number;
+  /** Rate of penetration over the stretch [m/s]. */
+  readonly rate: number;
+  /** Weight on bit over the stretch [N]. */
+  readonly weight: number;
+  /** Torque at the bit over the stretch [N·m]. */
+  readonly torque: number;
+  /** What held the rate. */
+  readonly binds: RateLimitName;
+  /** Temperature of the hottest rubbing surface [K]. */
+  readonly hottest: number;
+  /** Number of the cutter that is hottest, from 1 [-]. */
+  readonly hottestCutter: number;
+  /** Height worn off each cutter where it has lost most [m]. */
+  readonly wornHeight: readonly number[];
+  /** Mean wear grade of the cutters within two thirds of the radius, not rounded [-]. */
+  readonly innerGrade: number;
+  /** Mean wear grade of the cutters beyond, not rounded [-]. */
+  readonly outerGrade: number;
+  /** Diameter lost at the gauge [m]. */
+  readonly gaugeLoss: number;
+}
+
+/** What ended a life. */
+export type LifeEndName = "inner grade" | "outer grade" | "gauge" | "rate" | "heat" | "holes drilled" | "stopped";
+
+/** How a life ended. */
+export interface LifeEnd {
+  readonly by: LifeEndName;
+  /** The figure that ended it; none where all holes were drilled or somebody stopped the reckoning [unit]. */
+  readonly value?: number;
+  /** The limit it met [unit]. */
+  readonly limit?: number;
+  readonly unit?: string;
+  /** What held the rate in the end, where the rate ended it. */
+  readonly binds?: RateLimitName;
+  /** Number of the cutter that got too hot, where heat ended it, from 1 [-]. */
+  readonly cutter?: number;
+}

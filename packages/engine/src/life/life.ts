@@ -1,0 +1,55 @@
+import { type Finding, gravestFirst, type Working } from "../quantity/index.ts";
+import type { LifeFigures } from "./life-figures.ts";
+import { lifeFindings } from "./life-findings.ts";
+import type { LifeInput } from "./life-input.ts";
+import { lifeMarch, type MarchedLife } from "./life-march.ts";
+import { lifeWorking } from "./life-working.ts";
+import { wearStateOf } from "./wear-state.ts";
+
+/** The life of a bit in its ground. */
+export interface Life extends LifeFigures {
+  readonly findings: readonly Finding[];
+  readonly working: readonly Working[];
+}
+
+/**
+ * The life of a bit: wear marched through its beds, hole after hole, to the first limit.
+ *
+ * @throws RangeError when the beds, holes or coefficients are not sound
+ * @source (b) Archard 1953; Glowka & Stone 1985; Detournay & Defourny 1992, all recalled; the coefficient has no source
+ */
+export function life(input: LifeInput): Life {
+  const march = lifeMarch(input);
+  let step = march.next();
+  while (!step.done) step = march.next();
+  return lifeOf(input, step.value);
+}
+
+/**
+ * The life that a march has come to, with its remarks and workings: for callers that drive the march themselves.
+ *
+ * @source (d) from the steps of the march
+ */
+export function lifeOf(input: LifeInput, { end, steps, wear, wornByLaw }: MarchedLife): Life {
+  const last = steps.at(-1);
+  const worn = wearStateOf(input.layout)(wear);
+  const { bottom } = input.beds[input.beds.length - 1];
+  const inLast = last !== undefined && last.bed === input.beds.length - 1 && last.depth >= bottom - SAME_DEPTH;
+  const figures: LifeFigures = {
+    end,
+    steps,
+    footage: last?.footage ?? 0,
+    holes: last === undefined ? 0 : last.hole - (inLast ? 0 : 1),
+    time: last?.time ?? 0,
+    worn,
+    wear,
+    wornByLaw,
+  };
+  return {
+    ...figures,
+    findings: gravestFirst(lifeFindings(input, figures)),
+    working: lifeWorking(input, figures),
+  };
+}
+
+const SAME_DEPTH = 1e-9;

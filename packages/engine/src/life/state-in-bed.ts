@@ -1,0 +1,128 @@
+import {
+  advanceWhere,
+  type BitInRock,
+  type CoolingFilm,
+  contactTemperatures,
+  type DrilledState,
+  drillAtAdvance,
+  type EdgeTrace,
+  type RateLimitName,
+  rateOfPenetration,
+  type StateMeasure,
+} from "../cutting/index.ts";
+import { requirePositive } from "../quantity/index.ts";
+import { type EdgeWearRates, edgeWearRates } from "./edge-wear-rates.ts";
+import type { HeldLimits, LifeBed } from "./life-input.ts";
+import { relativeAbrasivity, wearHeatFactor } from "./wear-law.ts";
+
+/** The bit, worn as it is, drilling one bed. */
+export interface StateInBed {
+  readonly drilled: DrilledState;
+  /** Rate of penetration [m/s]. */
+  readonly rate: number;
+  /** What holds the rate. */
+  readonly binds: RateLimitName;
+  /** Mean temperature of each cutter's rubbing surface [K]. */
+  readonly temperatures: Float64Array;
+  readonly wear: EdgeWearRates;
+}
+
+/** What a worn bit brings to a bed. */
+export interface WornBit {
+  readonly trace: EdgeTrace;
+  /** Cooling of each cutter as it is worn. */
+  readonly films?: readonly CoolingFilm[];
+  /** Height of each tip over its wing that wear has left [m]. */
+  readonly exposure?: readonly number[];
+  /** Temperature of the fluid at the bit [K]. */
+  readonly fluidTemperature: number;
+  /** What the diamond table bears [K]. */
+  readonly tableLimit: number;
+  /** Wear coefficient in the reference sandstone, cold [m²/N]. */
+  readonly wearCoefficient: number;
+  /** Factor on wear at the table's limit [-]. */
+  readonly multipleAtLimit: number;
+}
+
+/**
+ * The state that the weight of a bed gives, or the one at which torque, power, advance, rate or exposure holds the bit
+ * sooner, with the temperature and the wear of every cutter in it.
+ *
+ * @throws RangeError when no advance carries the weight
+ * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled; Glowka & Stone 1985; Archard 1953
+ */
+export function stateInBed(bit: WornBit, bed: LifeBed): StateInBed {
+  const { trace, fluidTemperature, films, tableLimit, wearCoefficient, multipleAtLimit } = bit;
+  const { response, rotarySpeed } = bed;
+  const { drilled, binds } = heldState({ trace, response }, bed, bit.exposure);
+  const temperatures = contactTemperatures(drilled.loads, {
+    response,
+    rotarySpeed,
+    heat: { rock: bed.rock, fluidTemperature, ...(films ? { film: films } : {}) },
+  });
+  const inRock = wearCoefficient * relativeAbrasivity(bed.cerchar);
+  const coefficients = temperatures.map(
+    (temperature) => inRock * wearHeatFactor({ temperature, tableLimit, multipleAtLimit }),
+  );
+  return {
+    drilled,
+    rate: rateOfPenetration({ advance: drilled.advance, rotarySpeed }),
+    binds,
+    temperatures,
+    wear: edgeWearRates({ trace, response, state: drilled, coefficients }),
+  };
+}
+
+/** A cutter flush with its wing still has this much to go before the solver calls it touching [m]. */
+const FLUSH = 1e-6;
+
+function heldState(
+  bitInRock: BitInRock,
+  { name, weight, rotarySpeed, limits = {} }: LifeBed,
+  exposure: readonly number[] | undefined,
+): { drilled: DrilledState; binds: RateLimitName } {
+  requirePositive({ weight, rotarySpeed });
+  let held: { drilled: DrilledState; binds: RateLimitName } | undefined;
+  for (const { binds, measure, limit } of holdsOn({ weight, rotarySpeed, limits, exposure })) {
+    if (held && !(measure(held.drilled) > limit)) continue;
+    const advance = advanceWhere(bitInRock, measure, limit);
+    if (advance === undefined || (held && advance >= held.drilled.advance)) continue;
+    held = { drilled: drillAtAdvance(bitInRock, advance), binds };
+  }
+  if (!held)
+    throw new RangeError(`no advance carries a weight of ${weight} in ${name}, and nothing else holds the bit`);
+  return held;
+}
+
+interface Hold {
+  readonly binds: RateLimitName;
+  readonly measure: StateMeasure;
+  readonly limit: number;
+}
+
+function holdsOn({
+  weight,
+  rotarySpeed,
+  limits,
+  exposure,
+}: {
+  readonly weight: number;
+  readonly rotarySpeed: number;
+  readonly limits: HeldLimits;
+  readonly exposure: readonly number[] | undefined;
+}): Hold[] {
+  const { torque, power, advance, rate } = limits;
+  const holds: Hold[] = [{ binds: "weight", measure: ({ bit }) => bit.weight, limit: weight }];
+  if (torque !== undefined) holds.push({ binds: "torque", measure: ({ bit }) => bit.torque, limit: torque });
+  if (power !== undefined) holds.push({ binds: "power", measure: ({ bit }) => bit.torque * rotarySpeed, limit: power });
+  if (advance !== undefined) holds.push({ binds: "advance", measure: (state) => state.advance, limit: advance });
+  if (rate !== undefined) {
+    holds.push({ binds: "rate", measure: (state) => rateOfPenetration({ ...state, rotarySpeed }), limit: rate });
+  }
+  if (exposure) {
+    const used: StateMeasure = ({ loads }) =>
+      loads.deepest.reduce((most, depth, i) => Math.max(most, depth / Math.max(FLUSH, exposure[i])), 0);
+    holds.push({ binds: "exposure", measure: used, limit: 1 });
+  }
+  return holds;
+}
