@@ -13,12 +13,13 @@ const INNER = SHEET.width - 2 * SHEET.margin;
 const TITLE_TOP = SHEET.height - SHEET.margin - TITLE_HEIGHT;
 const BARS_TOP = TITLE_TOP - 8.5;
 
-/** Where the drawing itself may stand [mm]. */
+/** Where the drawing itself may stand [mm]; a sheet without a scale has no bars under it and may go on to `bottomOfChart`. */
 export const DRAWING_ROOM = {
   left: SHEET.margin + 8,
   right: SHEET.width - SHEET.margin - 2,
   top: SHEET.margin + 19,
   bottom: BARS_TOP - 2,
+  bottomOfChart: TITLE_TOP - 4,
 } as const;
 
 /** Everything a sheet needs around its drawing. */
@@ -34,7 +35,8 @@ export interface SheetParts {
   readonly view: string;
   readonly units: string;
   readonly hole: string;
-  readonly scale: DrawingScale;
+  /** Left out for a chart, which has axes and no scale to measure by. */
+  readonly scale?: DrawingScale;
   readonly definitions?: readonly Svg[];
   readonly drawing: readonly Svg[];
 }
@@ -64,9 +66,8 @@ export function drawingSheet(parts: SheetParts): string {
     textAt([margin + 3, margin + 7.2], parts.heading, TYPE.heading, { "font-weight": "bold" }),
     ...sub.map((line, k) => textAt([margin + 3, margin + 12.4 + k * 4.2], line, TYPE.note)),
     ...parts.drawing,
-    scaleBars([margin + 10, BARS_TOP], scale),
-    checkBar([margin + 5, TITLE_TOP - 3]),
-    titleBlock([margin, TITLE_TOP], INNER, title, { view, scale: scale.text, units, hole }),
+    ...(scale ? [scaleBars([margin + 10, BARS_TOP], scale), checkBar([margin + 5, TITLE_TOP - 3])] : []),
+    titleBlock([margin, TITLE_TOP], INNER, title, { view, scale: scale?.text ?? "none, a chart", units, hole }),
   );
   return `<?xml version="1.0" encoding="UTF-8"?>\n${sheet.markup}\n`;
 }

@@ -6,6 +6,8 @@ import {
   drillAtWeight,
   type Finding,
   type LimitedBit,
+  type LimitLine,
+  limitLines,
   limitsPassed,
   type RateLimitName,
   type RateLimits,
@@ -50,6 +52,8 @@ export interface BedMap {
   readonly table: readonly RunningCell[];
   /** How the card says to run it. */
   readonly run: RunningMapPoint;
+  /** Where each limit is met at the speed of the run, tightest first. */
+  readonly atRun: readonly LimitLine[];
   readonly rule: RuleBox;
   /** The limits that the middle of the rule of thumb would pass. */
   readonly rulePasses: readonly RateLimitName[];
@@ -105,6 +109,7 @@ export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = 
           rotarySpeeds: evenSteps(rotarySpeeds[0], rotarySpeeds[rotarySpeeds.length - 1], STEPS_OF_TABLE),
         }),
         run: { weight: cut.weight, rotarySpeed, advance, rate },
+        atRun: limitLines(bit, [rotarySpeed]).sort((a, b) => a.points[0].advance - b.points[0].advance),
         rule,
         rulePasses,
         findings: mapFindings(studied, map, rule, rulePasses),
