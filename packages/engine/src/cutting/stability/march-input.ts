@@ -13,6 +13,8 @@ export interface MarchInput {
   readonly timeStep?: number;
   /** Whether the string twists, or is so stiff that the bit turns evenly. */
   readonly rotation?: "twisting" | "even";
+  /** ξ, damping of the string's twisting as a share of critical; none where not given, as in the paper [-]. */
+  readonly twistDamping?: number;
   /** How the march begins, apart from steady drilling. */
   readonly start?: MarchStart;
   /** How many moments to keep for drawing [-]. */

@@ -36,7 +36,7 @@ const NAMES = [
 
 /** Keeps what a march is asked for: moments for drawing, and means and extremes of its second half. */
 export function marchRecord(
-  { duration, scaledSpeed, bit, samples = USUAL_SAMPLES }: MarchInput,
+  { duration, scaledSpeed, bit, samples = USUAL_SAMPLES, twistDamping = 0 }: MarchInput,
   { steadySpeed, steadyCut }: { readonly steadySpeed: number; readonly steadyCut: number },
 ) {
   const { wings, contactLoad, contactFriction } = bit;
@@ -59,7 +59,7 @@ export function marchRecord(
     const stands = mode === "standing";
     const load = flies ? 0 : wings * (cut + contactLoad * contact);
     const fromRock = flies ? 0 : wings * (cut + contactFriction * contactLoad * contact);
-    const torqueAt = (at: number) => (stands ? scaledSpeed * at - state.angle : fromRock);
+    const torqueAt = (at: number) => (stands ? scaledSpeed * (at + 2 * twistDamping) - state.angle : fromRock);
     while (sums.next < nextTime && kept < room) {
       const at = stands ? Math.max(sums.next, time) : time;
       times[kept] = at;

@@ -1,10 +1,10 @@
-import { requirePositive } from "../../quantity/index.ts";
+import { requireNotNegative, requirePositive } from "../../quantity/index.ts";
 import { cutSurface } from "./cut-surface.ts";
 import type { March, MarchInput } from "./march-input.ts";
 import { type MarchMode, marchRecord } from "./march-record.ts";
 
 const TURN = 2 * Math.PI;
-/** Steps to the shorter of the delay at steady speed and a radian of the bit's swing on its own cut [-]. */
+/** Steps to the shortest of the delay at steady speed and a radian of either swing, along the hole and in twist [-]. */
 const STEPS_TO_SHORTEST = 40;
 /** Halvings by which a change of state is found within a step: to a part in 10¹². */
 const HALVINGS = 40;
@@ -24,16 +24,18 @@ const ASK_EVERY = 2048;
  * string's twist is what the rock can bear.
  *
  * Steps of fourth order, cut at every change of state; the delayed place is read off cubics of the same order. The string
- * is one mass on one spring, held by a constant weight, without damping.
+ * is one mass on one spring under a constant weight. The paper has no damping; `twistDamping` ξ adds -2 ξ (φ' - ω0).
  *
  * @throws RangeError when an input is not positive, or the weight does not get past the contact load of all wings
  * @source (b) Richard, Germay & Detournay 2007, J. Sound Vib. 305:432-456, recalled; (d) scaling derived again; bounce and
  *   rest as described
  */
 export function marchSelfExcitation(input: MarchInput): March {
-  const { bit, scaledWeight, scaledSpeed, duration, rotation = "twisting", start = {}, shouldStop } = input;
+  const { bit, scaledWeight, scaledSpeed, duration, rotation = "twisting", twistDamping = 0 } = input;
+  const { start = {}, shouldStop } = input;
   const { wings, cutStiffness, contactLoad, contactFriction } = bit;
   requirePositive({ wings, cutStiffness, scaledWeight, scaledSpeed, duration, samples: input.samples ?? 1 });
+  requireNotNegative({ contactLoad, contactFriction, twistDamping });
   const allContact = wings * contactLoad;
   if (!(scaledWeight > allContact)) {
     throw new RangeError(`scaledWeight must be over the contact load of ${allContact}, got ${scaledWeight}`);
@@ -42,7 +44,7 @@ export function marchSelfExcitation(input: MarchInput): March {
   const delayAngle = TURN / wings;
   const steadySpeed = (steadyCut * scaledSpeed) / delayAngle;
   const steadyTorque = wings * steadyCut + wings * contactFriction * contactLoad;
-  const usualStep = Math.min(delayAngle / scaledSpeed, 1 / Math.sqrt(wings * cutStiffness)) / STEPS_TO_SHORTEST;
+  const usualStep = Math.min(delayAngle / scaledSpeed, 1 / Math.sqrt(wings * cutStiffness), 1) / STEPS_TO_SHORTEST;
   const { timeStep = usualStep } = input;
   requirePositive({ timeStep });
   const twists = rotation === "twisting";
@@ -72,7 +74,10 @@ export function marchSelfExcitation(input: MarchInput): March {
   /** Share of the contact that balances the load of a bit at rest along the hole. */
   const balance = (cut: number) => (scaledWeight - wings * cut) / allContact;
 
-  function look(time: number, place: number, angle: number): void {
+  const stringTorque = (time: number, angle: number, turning: number) =>
+    scaledSpeed * time - angle - 2 * twistDamping * (turning - scaledSpeed);
+
+  function look(time: number, place: number, angle: number, turning: number): void {
     const cut = place - surface.heightAt(angle - delayAngle);
     const flies = mode === "flying";
     const held = mode === "held";
@@ -82,14 +87,14 @@ export function marchSelfExcitation(input: MarchInput): March {
     law.cut = cut;
     law.contact = contact;
     law.downRate = held ? 0 : cutStiffness * (scaledWeight - load);
-    const turningRate = twists ? scaledSpeed * time - angle - torque : 0;
+    const turningRate = twists ? stringTorque(time, angle, turning) - torque : 0;
     // Off bottom nothing but the string's own twist could turn the bit backward; it is held there instead.
     law.turningRate = flies && now.turning <= 0 ? Math.max(0, turningRate) : turningRate;
   }
 
   /** Looks at the laws where the bit now is and writes the bottom it leaves there. */
   function write(): void {
-    look(now.time, now.place, now.angle);
+    look(now.time, now.place, now.angle, now.turning);
     Object.assign(here, law);
     // The rock keeps the lowest mark of all wings before: under a flying bit that is the one it was to cut from.
     const flies = mode === "flying" && law.cut < 0;
@@ -101,17 +106,17 @@ export function marchSelfExcitation(input: MarchInput): March {
     const half = step / 2;
     const { time, place, down, angle, turning } = now;
     const [d1, t1] = [here.downRate, here.turningRate];
-    look(time + half, place + half * down, angle + half * turning);
+    look(time + half, place + half * down, angle + half * turning, turning + half * t1);
     const [d2, t2] = [law.downRate, law.turningRate];
-    look(time + half, place + half * (down + half * d1), angle + half * (turning + half * t1));
+    look(time + half, place + half * (down + half * d1), angle + half * (turning + half * t1), turning + half * t2);
     const [d3, t3] = [law.downRate, law.turningRate];
-    look(time + step, place + step * (down + half * d2), angle + step * (turning + half * t2));
+    look(time + step, place + step * (down + half * d2), angle + step * (turning + half * t2), turning + step * t3);
     end.time = time + step;
     end.place = place + step * down + ((step * step) / 6) * (d1 + d2 + d3);
     end.down = down + (step / 6) * (d1 + 2 * d2 + 2 * d3 + law.downRate);
     end.angle = angle + step * turning + ((step * step) / 6) * (t1 + t2 + t3);
     end.turning = turning + (step / 6) * (t1 + 2 * t2 + 2 * t3 + law.turningRate);
-    look(end.time, end.place, end.angle);
+    look(end.time, end.place, end.angle, end.turning);
   }
 
   /** Least of what must not fall below nothing within a step; what does so first ends it. */
@@ -190,10 +195,11 @@ export function marchSelfExcitation(input: MarchInput): March {
 
   /** The twist of a standing bit's string grows evenly until it is what cut and contact can bear. */
   function stand(): void {
-    look(now.time, now.place, now.angle);
+    look(now.time, now.place, now.angle, now.turning);
     here.cut = law.cut;
     here.contact = hasContact ? Math.min(1, Math.max(0, balance(law.cut))) : 0;
-    const breaksAt = (now.angle + wings * (here.cut + contactFriction * contactLoad * here.contact)) / scaledSpeed;
+    const bears = wings * (here.cut + contactFriction * contactLoad * here.contact);
+    const breaksAt = now.time + (bears - stringTorque(now.time, now.angle, 0)) / scaledSpeed;
     const until = Math.min(duration, Math.max(now.time, breaksAt));
     record.keep(now, here, mode, until);
     now.time = until;

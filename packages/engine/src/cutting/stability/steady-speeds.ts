@@ -14,8 +14,10 @@ export interface SteadySpeedsInput {
   readonly fastestSpeed: number;
   /** How many speeds to try, evenly apart [-]. */
   readonly count?: number;
-  /** How long to march at each, in units of t* [-]. */
+  /** How long to march at each, in units of t*; long enough for a hundred delays where not given [-]. */
   readonly scaledDuration?: number;
+  /** ξ, damping of the string's twisting as a share of critical; none where not given [-]. */
+  readonly twistDamping?: number;
   /** Told after each speed how many of all are done [-]. */
   readonly onProgress?: (done: number, all: number) => void;
   /** Asked now and then; when it says so the scan ends with the speeds it has. */
@@ -56,9 +58,33 @@ export interface SteadySpeeds {
 }
 
 const USUAL_COUNT = 16;
-const USUAL_DURATION = 200;
-/** A hundredth off steady drilling at the start: enough for what grows to grow, little enough to be steady [-]. */
-const KICK = { axialSpeedRatio: 1.01, turningSpeedRatio: 0.99 } as const;
+/** Least time to march, and least number of delays: growth and decay go by the one or by the other [-]. */
+const LEAST_DURATION = 200;
+const LEAST_DELAYS = 100;
+/** A hundredth off steady drilling at the start: enough for what grows to grow, little enough to count as steady. */
+export const SLIGHT_KICK = { axialSpeedRatio: 1.01, turningSpeedRatio: 0.99 } as const;
+
+/**
+ * Time after which a march has shown what grows and what decays.
+ *
+ * max(200, 100 · 2π/(n ω0)): by some thirty of the string's own swings and by a hundred delays.
+ *
+ * @returns time, in units of t* [-]
+ * @source (c) our choice, no source
+ * @example
+ * marchLongEnough({ wings: 5, scaledSpeed: 0.1 }) // → 1256.64
+ */
+export function marchLongEnough({
+  wings,
+  scaledSpeed,
+}: {
+  /** Wings [-]. */
+  readonly wings: number;
+  /** ω0 [-]. */
+  readonly scaledSpeed: number;
+}): number {
+  return Math.max(LEAST_DURATION, (LEAST_DELAYS * 2 * Math.PI) / (wings * scaledSpeed));
+}
 
 /**
  * Marches the bit at speed after speed and tells which leave it steady.
@@ -71,18 +97,20 @@ const KICK = { axialSpeedRatio: 1.01, turningSpeedRatio: 0.99 } as const;
  */
 export function steadySpeeds(input: SteadySpeedsInput): SteadySpeeds {
   const { bit, weight, slowestSpeed, fastestSpeed, onProgress, shouldStop } = input;
-  const { count = USUAL_COUNT, scaledDuration = USUAL_DURATION } = input;
+  const { count = USUAL_COUNT, twistDamping = 0 } = input;
   requirePositive({ weight, slowestSpeed, speedRange: fastestSpeed - slowestSpeed, countOverOne: count - 1 });
   const tried: SpeedTried[] = [];
   for (let k = 0; k < count; k++) {
     if (shouldStop?.()) break;
     const rotarySpeed = slowestSpeed + ((fastestSpeed - slowestSpeed) * k) / (count - 1);
+    const scaledSpeed = rotarySpeed * bit.timeScale;
     const march = marchSelfExcitation({
       bit,
       scaledWeight: weight / bit.weightScale,
-      scaledSpeed: rotarySpeed * bit.timeScale,
-      duration: scaledDuration,
-      start: KICK,
+      scaledSpeed,
+      twistDamping,
+      duration: input.scaledDuration ?? marchLongEnough({ wings: bit.wings, scaledSpeed }),
+      start: SLIGHT_KICK,
       samples: 1,
       ...(shouldStop ? { shouldStop } : {}),
     });

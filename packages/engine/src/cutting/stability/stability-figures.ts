@@ -1,0 +1,120 @@
+import type { RockResponse } from "../../ground/index.ts";
+import type { Finding, Working } from "../../quantity/index.ts";
+import type { EdgeTrace } from "../edge-trace.ts";
+import type { SpeedRange, SpeedWindow } from "../running-map-best.ts";
+import type { BedCrossing } from "./bed-crossing.ts";
+import type { BedLoads } from "./bed-loads.ts";
+import type { Imbalance } from "./imbalance.ts";
+import type { March } from "./march-input.ts";
+import type { BitSlopes, ScaledBit } from "./scaled-bit.ts";
+import type { SteadySpeeds } from "./steady-speeds.ts";
+import type { StringMode, StringSection } from "./string-mode.ts";
+import type { WingLands } from "./wing-lands.ts";
+import type { FirstRub, WingLoads } from "./wing-rubbing.ts";
+
+/** A bed by its name. */
+export interface NamedBed {
+  readonly name: string;
+  readonly response: RockResponse;
+}
+
+/** What the stability of a bit is reviewed from. */
+export interface StabilityInput {
+  readonly trace: EdgeTrace;
+  /** The bed being drilled. */
+  readonly bed: NamedBed;
+  /** Weight on bit [N]. */
+  readonly weight: number;
+  /** Rotary speed [rad/s]. */
+  readonly rotarySpeed: number;
+  /** Beds above and below it, to see the bit across the boundaries. */
+  readonly neighbours?: readonly NamedBed[];
+  /** Dip of the beds from level [rad]. */
+  readonly dipAngle?: number;
+  /** What the wings need to be looked at for rubbing. */
+  readonly body?: {
+    /** Height of each cutter's tip over its wing along the profile normal, in the order of the layout [m]. */
+    readonly exposure: readonly number[];
+    /** Thickness of a wing along travel [m]. */
+    readonly wingThickness: number;
+  };
+  /** Pipe and collars, for self-excitation and resonance. */
+  readonly string?: {
+    /** From the bit up. */
+    readonly sections: readonly StringSection[];
+    /** Mass of the top head that rides on the string; none where not given [kg]. */
+    readonly topHeadMass?: number;
+    /** ξ, damping of the twist as a share of critical [-]. */
+    readonly twistDamping?: number;
+  };
+  /** The rotary's speeds, scanned for those that stay steady; not scanned where not given. */
+  readonly rotary?: SpeedRange;
+  /** Diameter of the hole as drilled less that of the bit [m]. */
+  readonly gaugeClearance?: number;
+  /** Told after each speed of the scan how many of all are done [-]. */
+  readonly onProgress?: (done: number, all: number) => void;
+  /** Asked now and then; when it says so the scan ends with what it has. */
+  readonly shouldStop?: () => boolean;
+}
+
+/** A boundary the bit goes across, from the softer bed into the harder. */
+export interface ReviewedCrossing {
+  readonly from: string;
+  readonly to: string;
+  readonly crossing: BedCrossing;
+}
+
+/** What the wings do at this weight. */
+export interface ReviewedRubbing {
+  readonly lands: WingLands;
+  /** Where each wing begins to rub, the earliest first. */
+  readonly first: readonly FirstRub[];
+  /** What the wings carry at the advance of the cutters alone. */
+  readonly wings: WingLoads;
+}
+
+/** What the string does with the bit. */
+export interface ReviewedString {
+  readonly mode: StringMode;
+  readonly slopes: BitSlopes;
+  readonly scaled: ScaledBit;
+  /** Mass of string and top head that moves with the bit [kg]. */
+  readonly mass: number;
+  /** Rotary speed under which the bit bounces on its own cut, by the linear limit [rad/s]. */
+  readonly axialLimitSpeed: number;
+  /** Damping of the twist that steady drilling needs, as a share of critical [-]. */
+  readonly neededDamping: number;
+  /** Damping of the twist that was counted on, as a share of critical [-]. */
+  readonly twistDamping: number;
+  /** What becomes of the bit at this weight and speed. */
+  readonly march: March;
+  /** Speeds in step with the string's own swing. */
+  readonly avoid: readonly SpeedWindow[];
+  readonly speeds?: SteadySpeeds;
+}
+
+/** What may be expected of a backward whirl. */
+export interface ReviewedWhirl {
+  /** Lobes of the hole bottom, for the first three patterns [-]. */
+  readonly lobes: readonly number[];
+  /** Speed of an ideal backward rolling, against the sense of rotation; absent without a clearance [rad/s]. */
+  readonly whirlSpeed?: number;
+}
+
+/** How steadily a bit drills one bed, and what it meets at its boundaries. */
+export interface StabilityFigures {
+  /** Advance per revolution, cutters alone [m]. */
+  readonly advance: number;
+  readonly loads: BedLoads;
+  readonly imbalance: Imbalance;
+  readonly crossings: readonly ReviewedCrossing[];
+  readonly rubbing?: ReviewedRubbing;
+  readonly string?: ReviewedString;
+  readonly whirl?: ReviewedWhirl;
+}
+
+/** The figures with their remarks and workings. */
+export interface StabilityReview extends StabilityFigures {
+  readonly findings: readonly Finding[];
+  readonly working: readonly Working[];
+}
