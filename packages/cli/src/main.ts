@@ -41,10 +41,9 @@ function bitwright(terminal: Terminal): Command {
       // "(Did you mean --out?)" goes on the line it belongs to.
       outputError: (text, write) => write(text.trimEnd().replace(/\n\(/g, " (")),
     });
+  const plainCommand = (name: string, does: string) => program.command(name).description(does);
   const command = (name: string, does: string) =>
-    program
-      .command(name)
-      .description(does)
+    plainCommand(name, does)
       .option("--units <system>", "units to print in: field or metric", optionUnits, "field")
       .option("--json", "print JSON in SI instead of text");
   command("work", "work a traveler up: fit, bit, cut, string, flow, card")
@@ -54,9 +53,10 @@ function bitwright(terminal: Terminal): Command {
   command("check", "read a traveler and name every problem and every assumed value")
     .argument("<traveler>", "traveler file")
     .action((file, options) => checkCommand(file, options, terminal));
-  command("layout", "print the cutter layout of a traveler as JSON, in metres and radians")
+  plainCommand("layout", "print the cutter layout of a traveler as JSON, in metres and radians")
     .argument("<traveler>", "traveler file")
-    .action((file, options) => layoutCommand(file, options, terminal));
+    .option("--json", "taken for the sake of habit: the layout is always JSON in SI")
+    .action((file) => layoutCommand(file, terminal));
   command("engage", "what each cutter of a layout takes at an advance per revolution")
     .argument("<layout>", "layout file")
     .requiredOption("--advance <length>", "advance per revolution, for example 2mm or 0.08in")
@@ -67,7 +67,12 @@ function bitwright(terminal: Terminal): Command {
     .requiredOption("--weight <force>", "weight on bit, for example 20kN or 4500lbf")
     .requiredOption("--rpm <speed>", "turns per minute")
     .action((file, options) => drillCommand(file, options, terminal));
-  groundCommand(command("ground", "turn a field file (CSV or LAS) into the ground section of a traveler"), terminal);
-  command("schema", "print the JSON Schema of the traveler").action(() => schemaCommand(terminal));
+  groundCommand(
+    plainCommand("ground", "turn a field file (CSV or LAS) into the ground section of a traveler"),
+    terminal,
+  );
+  plainCommand("schema", "print the JSON Schema of the traveler")
+    .option("--json", "taken for the sake of habit: the schema is always JSON")
+    .action(() => schemaCommand(terminal));
   return program;
 }

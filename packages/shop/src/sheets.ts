@@ -39,12 +39,11 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
       name: "profile.svg",
       text: profileDrawing({
         trace: cut.trace,
+        ...(bit.profile ? { profile: bit.profile } : {}),
         units,
         title: { ...title, sheet: "2 of 2" },
         ...(shown ? { engagement: engage(cut.trace, shown.drilling.advance) } : {}),
-        ...(cutters
-          ? { share: { of: `cutting work in ${shown.bed.name}`, perCutter: cutters.map(({ power }) => power) } }
-          : {}),
+        ...(cutters ? { share: { of: "cutting work", perCutter: cutters.map(({ power }) => power) } } : {}),
       }),
     },
     {
@@ -64,6 +63,7 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
         units,
         ...(cutters
           ? {
+              cutting: { bed: shown.bed.name, weight: shown.weight },
               perCutter: {
                 areaOfCut: cutters.map(({ areaOfCut }) => areaOfCut),
                 volumePerRevolution: cutters.map(({ volume }) => volume),
@@ -88,12 +88,17 @@ function blownWith({ inquiry, flow: { circuit, leastAirFlow } }: Workup): Pick<C
   return { blownWith: { medium, ...(leastAirFlow === undefined ? {} : { leastAirFlow }) } };
 }
 
+/** Whether a bit is as large as its hole was typed, to what a drawing can show [m]. */
+function sameSize(bit: number, hole: number): boolean {
+  return Math.abs(bit - hole) < 1e-5;
+}
+
 function titleOf({ inquiry, bit }: Workup, program: string): SheetTitle {
   const { job, inquiry: asked } = inquiry;
   return {
     job: job.number === undefined ? job.name : `${job.name}, no. ${job.number}`,
     bit: bit.inWords,
-    hole: asked.bitHole.diameterAsTyped,
+    ...(sameSize(bit.layout.holeDiameter, asked.bitHole.diameter) ? { hole: asked.bitHole.diameterAsTyped } : {}),
     shop: job.shop,
     customer: job.customer,
     ...(job.date === undefined ? {} : { date: job.date }),

@@ -7,6 +7,7 @@ import { cardStation } from "./stations/card-station.ts";
 import { type BedCut, cutStation } from "./stations/cut-station.ts";
 import { cleaningRate, flowStation, pressureForBit, USUAL_CHIP_SIZE } from "./stations/flow-station.ts";
 import { groundStation } from "./stations/ground-station.ts";
+import { inquiryFindings } from "./stations/inquiry-station.ts";
 import { stringStation } from "./stations/string-station.ts";
 import { type StationFinding, type StationName, WORKUP_FORMAT, WORKUP_VERSION, type Workup } from "./workup.ts";
 
@@ -39,7 +40,7 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const string = stringStation(resolved, cut.beds);
   const flow = flowStation(resolved, { ...washed, ...fastestChip(cut.beds) });
   const findings = gravestFirst([
-    ...named("inquiry", resolved.findings),
+    ...named("inquiry", inquiryFindings(resolved, cut.beds)),
     ...named("ground", ground.findings),
     ...ground.beds
       .filter(({ bed }) => bed.bottom > resolved.inquiry.bitHole.from)

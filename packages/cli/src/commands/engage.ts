@@ -9,7 +9,6 @@ import type { Terminal } from "../terminal.ts";
 /** Options of `bitwright engage`. */
 export interface EngageOptions {
   readonly advance: string;
-  readonly cells?: string;
   readonly json?: boolean;
   readonly units: UnitSystem;
 }

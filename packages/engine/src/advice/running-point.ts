@@ -189,7 +189,7 @@ function weightRemark({ bed, computed, practice, weightRatio }: Compared): Remar
       ],
     };
   }
-  const sentence = `Computed weight and the rule of thumb agree; beyond it ${BINDS_WORDS[binds]}.`;
+  const sentence = `Computed weight and the rule of thumb agree within a quarter; beyond it ${BINDS_WORDS[binds]}.`;
   return { reasons: [{ sentence, rule, ...figures }], findings: [] };
 }
 

@@ -1,4 +1,11 @@
-import { commonPractice, type Finding, recalledFrom, type Severity, type Source } from "../quantity/index.ts";
+import {
+  commonPractice,
+  enteredBy,
+  type Finding,
+  recalledFrom,
+  type Severity,
+  type Source,
+} from "../quantity/index.ts";
 import type { CircuitInput } from "./circuit-input.ts";
 import type { CircuitFigures } from "./circuit-result.ts";
 import { COOLING_FLOW_FLOOR } from "./cooling-flow.ts";
@@ -70,7 +77,9 @@ function coolingFindings(input: CircuitInput, { coolingFlow }: CircuitFigures): 
 }
 
 function risingFindings(input: CircuitInput, { slowestAnnulus, cleaning }: CircuitFigures): Finding[] {
-  const need = UPHOLE_NEEDS[input.medium];
+  const least = input.limits?.upholeSpeed;
+  const need = least === undefined ? UPHOLE_NEEDS[input.medium] : { least, low: least, source: enteredBy("limits") };
+  const shareLimit = input.limits?.cuttingsShare ?? CUTTINGS_SHARE_LIMIT;
   const { name, speed } = slowestAnnulus;
   const findings: Finding[] = [];
   const held = { value: speed, unit: "m/s", source: need.source };
@@ -96,10 +105,10 @@ function risingFindings(input: CircuitInput, { slowestAnnulus, cleaning }: Circu
     const message = "Chips of this size rise at less than half the speed of the fluid and gather in the hole.";
     findings.push(remark("transport-ratio", "caution", name, message, { ...ratio, source: commonPractice() }));
   }
-  if (cleaning.cuttingsShare !== undefined && isAbove(cleaning.cuttingsShare, CUTTINGS_SHARE_LIMIT)) {
+  if (cleaning.cuttingsShare !== undefined && isAbove(cleaning.cuttingsShare, shareLimit)) {
     const message =
       "At this rate the return carries more cuttings than it should. Hold the rate to the ceiling that the pump can clean, or raise flow.";
-    const load = { value: cleaning.cuttingsShare, limit: CUTTINGS_SHARE_LIMIT, unit: "-" };
+    const load = { value: cleaning.cuttingsShare, limit: shareLimit, unit: "-" };
     findings.push(remark("cuttings-load", "caution", name, message, { ...load, source: recalledFrom("Pigott 1941") }));
   }
   return findings;

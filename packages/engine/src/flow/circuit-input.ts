@@ -33,6 +33,16 @@ export interface BitPorts {
 /** The liquids a circuit is reckoned for; air and foam change their volume on the way and need another model. */
 export type LiquidMedium = Exclude<CirculationMedium, "air" | "stiff-foam">;
 
+/** Limits set by hand in place of those of practice. */
+export interface FlowLimits {
+  /** Least flow that cools the bit [m³/s]. */
+  readonly coolingFlow?: number;
+  /** Least speed at which the return cleans [m/s]. */
+  readonly upholeSpeed?: number;
+  /** Largest share of cuttings in the return [-]. */
+  readonly cuttingsShare?: number;
+}
+
 /** Everything the fluid passes from the pump back to the pit. */
 export interface CircuitInput {
   readonly pump: CircuitPump;
@@ -57,4 +67,5 @@ export interface CircuitInput {
   readonly stickyGround?: boolean;
   /** Roughness height of pipe and hole walls; steel where not given [m]. */
   readonly roughness?: number;
+  readonly limits?: FlowLimits;
 }

@@ -1,6 +1,7 @@
 import {
   commonPractice,
   derivedFrom,
+  enteredBy,
   given,
   readIn,
   recalledFrom,
@@ -222,7 +223,9 @@ function cleaningWorking(input: CircuitInput, { cleaning, slowestAnnulus }: Circ
       name: "rate that the flow can clean",
       relation: "rate = c F Q/(π D²/4)",
       inputs: [
-        given("c", "largest share of cuttings", CUTTINGS_SHARE_LIMIT, "-", "Pigott 1941, recalled"),
+        input.limits?.cuttingsShare === undefined
+          ? given("c", "largest share of cuttings", CUTTINGS_SHARE_LIMIT, "-", "Pigott 1941, recalled")
+          : given("c", "largest share of cuttings", input.limits.cuttingsShare, "-", "set by hand"),
         ratio,
         flowOf(input),
         hole,
@@ -269,6 +272,17 @@ function slotWorking(input: CircuitInput, { slots }: CircuitFigures): Working[] 
 }
 
 function coolingWorking(input: CircuitInput, { coolingFlow }: CircuitFigures): Working {
+  const byHand = input.limits?.coolingFlow;
+  if (byHand !== undefined) {
+    return {
+      name: "flow asked for cooling",
+      relation: "as set by hand",
+      inputs: [given("Q", "least flow that cools", byHand, "m³/s", "set by hand")],
+      value: byHand,
+      unit: "m³/s",
+      source: enteredBy("limits"),
+    };
+  }
   return {
     name: "flow asked for cooling",
     relation: "Q = q D",

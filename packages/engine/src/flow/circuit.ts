@@ -1,4 +1,4 @@
-import { band, gravestFirst, mapBand, requirePositive } from "../quantity/index.ts";
+import { band, exactBand, gravestFirst, mapBand, requirePositive } from "../quantity/index.ts";
 import { annulusSections } from "./annulus-sections.ts";
 import { circuitFindings } from "./circuit-findings.ts";
 import type { BitPorts, CircuitInput } from "./circuit-input.ts";
@@ -58,7 +58,8 @@ function circuitFigures(input: CircuitInput): CircuitFigures {
     slowestAnnulus,
     cleaning: cleaningState(input, slowestAnnulus),
     ...(slots ? { slots } : {}),
-    coolingFlow: coolingFlow(input.holeDiameter),
+    coolingFlow:
+      input.limits?.coolingFlow === undefined ? coolingFlow(input.holeDiameter) : exactBand(input.limits.coolingFlow),
   };
 }
 
@@ -107,11 +108,11 @@ function slowest(input: CircuitInput): SlowestAnnulus {
 
 function cleaningState(input: CircuitInput, { annulus, speed }: SlowestAnnulus): CleaningState {
   const { holeDiameter, chip, fluid, rate } = input;
+  const shareLimit = input.limits?.cuttingsShare ?? CUTTINGS_SHARE_LIMIT;
   const { flow } = input.pump;
   const slip = slipBand({ chip, fluid, annulus, flow });
   const ratio = mapBand(slip.speed, (slipSpeed) => transportRatio({ slipSpeed, upholeSpeed: speed }));
-  const ceilingAt = (risen: number) =>
-    rateCeilingByCleaning({ shareLimit: CUTTINGS_SHARE_LIMIT, holeDiameter, transportRatio: risen, flow });
+  const ceilingAt = (risen: number) => rateCeilingByCleaning({ shareLimit, holeDiameter, transportRatio: risen, flow });
   const share =
     rate !== undefined && ratio.mid > 0
       ? cuttingsShare({ rate, holeDiameter, transportRatio: ratio.mid, flow })

@@ -52,7 +52,7 @@ function namingFindings({ bed, rock, rockFrom, reading }: GroundBedFigures): Fin
 }
 
 function strengthFindings({ bed, rock, rockFrom, ucs, ucsSource }: GroundBedFigures): Finding[] {
-  if (bed.ucs !== undefined || rockFrom === "not named") return [];
+  if (bed.ucs !== undefined || ucsSource.kind === "entered" || rockFrom === "not named") return [];
   return [
     {
       code: "strength-from-table-only",

@@ -90,7 +90,7 @@ function neutralPointFindings({ makeUp, depth }: StringStationInput, { neutralPo
   const base = { where: "neutral point", value: neutralPoint.aboveBit, unit: "m", source: commonPractice() };
   if (neutralPoint.part === "above the string") {
     const message =
-      "Even at full depth the whole string is pressed: the rig pushes all the way. Expect the pipe to lean on the wall; keep the hole straight and the joints tight.";
+      "At the largest weight wanted the whole string stays pressed even at full depth. Expect the pipe to lean on the wall; keep the hole straight and the joints tight.";
     return [{ ...base, code: "string.pressed-throughout", severity: "note", message, limit: depth }];
   }
   if (neutralPoint.part === "pipe" && makeUp.collars) {

@@ -32,6 +32,8 @@ export interface ProfileDrawingInput {
   readonly id?: string;
 }
 
+/** Rings narrower than this are thinner than the lines of the drawing and left to the findings [m]. */
+const NARROWEST_DRAWN = 5e-5;
 const MM_PER_M = 1000;
 /** Room kept for the parts under the main picture [mm]. */
 const BARS = 24;
@@ -52,7 +54,7 @@ export function profileDrawing(input: ProfileDrawingInput): string {
   const cuts = engagement !== undefined && advance > 0;
   const plane = passingPlane(trace, cuts ? engagement : undefined);
   const numbers = layout.cutters.map((_, k) => input.numbers?.[k] ?? String(k + 1));
-  const uncut = uncutRings(layout);
+  const uncut = uncutRings(layout).filter(([from, to]) => to - from >= NARROWEST_DRAWN);
   const drawn = input.profile ? drawnProfile(input.profile) : undefined;
   const below = cuts ? BARS + LAYERS_WITH_AXES : 0;
   const room = {

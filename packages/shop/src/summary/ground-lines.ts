@@ -18,14 +18,16 @@ export function groundLines({ advice, ground, inquiry }: Workup, figures: Figure
     ];
   });
   const table = textTable(["depth", "ground", "taken as", "strength low / mid / high", "PDC"], rows, [1, 2, 4]);
-  const why = advice.fits
+  const reasons = advice.fits
     .filter(({ bed }) => bed.top < bitHole.to)
-    .flatMap((fit) => {
+    .map((fit) => {
       const reason = fit.reasons[0];
       const instead = fit.insteadUse.map(({ tool }) => tool).join(", ");
       const use = fit.verdict === "unfit" && instead !== "" ? ` Use instead: ${instead}.` : "";
-      return wrapped(`- ${fit.bed.name}: ${VERDICT_WORDS[fit.verdict]}. ${reason.sentence}${use}`, width, 2);
+      return `- ${fit.bed.name}: ${VERDICT_WORDS[fit.verdict]}. ${reason.sentence}${use}`;
     });
+  // Beds of one name and one reason are told once.
+  const why = [...new Set(reasons)].flatMap((line) => wrapped(line, width, 2));
   const casing = advice.casing.reasons.flatMap(({ sentence, value }) =>
     wrapped(`- casing: ${sentence}${value === undefined ? "" : ` At least ${figures.of("depth", value)}.`}`, width, 2),
   );

@@ -31,14 +31,14 @@ export function runningLines({ cut }: Workup, figures: Figures, width: number): 
   );
   const rule = textTable(
     ["ground", "computed weight", "rotary", "rate", "rule weight", "rule rotary", "rate there", "MSE", "side force"],
-    cut.beds.map(({ bed, run: { computed, practice }, byPractice, drilling }) => [
+    cut.beds.map(({ bed, run: { computed, practice }, rateByPractice, drilling }) => [
       bed.name,
       figures.of("force", computed.weight),
       figures.of("rotary speed", computed.rotarySpeed),
       figures.of("rate", computed.rate),
       figures.of("force", practice.weight),
       figures.of("rotary speed", practice.rotarySpeed),
-      figures.of("rate", byPractice.rate),
+      rateByPractice === undefined ? "bit buries" : figures.of("rate", rateByPractice),
       figures.of("strength", drilling.mechanicalEnergy),
       figures.of("share", drilling.bit.lateralShare),
     ]),

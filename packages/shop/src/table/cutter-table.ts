@@ -29,6 +29,12 @@ export interface CutterTableInput {
   readonly layout: BitLayout;
   readonly units: UnitSystem;
   readonly perCutter?: PerCutterFigures;
+  /** The bed and the weight that the computed figures are for, repeated on every row. */
+  readonly cutting?: {
+    readonly bed: string;
+    /** Weight on bit [N]. */
+    readonly weight: number;
+  };
   /** What to call each cutter; its number in the layout, from 1, where not given. */
   readonly numbers?: readonly string[];
 }
@@ -75,7 +81,7 @@ const FIGURES: readonly Column<keyof PerCutterFigures>[] = [
 ];
 
 /** The table of cutters as rows of text, the first row the heads with their units: `radius [mm]`. */
-export function cutterTableRows({ layout, units, perCutter = {}, numbers }: CutterTableInput): string[][] {
+export function cutterTableRows({ layout, units, perCutter = {}, cutting, numbers }: CutterTableInput): string[][] {
   const figures = FIGURES.flatMap(({ of, ...column }) => {
     const values = perCutter[of];
     if (!values) return [];
@@ -86,11 +92,18 @@ export function cutterTableRows({ layout, units, perCutter = {}, numbers }: Cutt
   });
   const geometry = GEOMETRY.map(({ of, ...column }) => ({ ...column, of: (k: number) => of(layout.cutters[k]) }));
   const columns = [...geometry, ...figures];
-  const heads = ["cutter", "wing", ...columns.map((column) => `${column.name} [${column[units][0]}]`)];
+  const [weightUnit, weightDecimals] = force[units];
+  const heads = [
+    "cutter",
+    "wing",
+    ...columns.map((column) => `${column.name} [${column[units][0]}]`),
+    ...(cutting ? ["in", `at weight on bit [${weightUnit}]`] : []),
+  ];
   const rows = layout.cutters.map(({ wing }, k) => [
     numbers?.[k] ?? String(k + 1),
     wing > 0 ? String(wing) : "",
     ...columns.map((column) => cell(inUnit(column.kind, column.of(k), column[units][0]), column[units][1])),
+    ...(cutting ? [cutting.bed, cell(inUnit("force", cutting.weight, weightUnit), weightDecimals)] : []),
   ]);
   return [heads, ...rows];
 }

@@ -75,6 +75,8 @@ export interface ResolvedMeasuredBit {
   readonly diameter: number;
   /** At least one, in the order of the table. */
   readonly cutters: readonly MeasuredCutter[];
+  /** What radius and height of the table stand for. */
+  readonly measuredAt: "face centre" | "cutting tip";
   /** What is known of the maker, in the words of the document. */
   readonly maker?: string;
   readonly body?: BitBody;
@@ -86,11 +88,11 @@ export interface ResolvedMeasuredBit {
 
 /** One row of the table of an as-measured bit. */
 export interface MeasuredCutter {
-  /** Distance of the face centre from the bit axis [m]. */
+  /** Distance of the point measured from the bit axis [m]. */
   readonly radius: number;
   /** Azimuth of the face centre, growing in the sense of rotation [rad]. */
   readonly azimuth: number;
-  /** Height of the face centre along the bit axis, positive down-hole [m]. */
+  /** Height of the point measured along the bit axis, positive down-hole [m]. */
   readonly height: number;
   /** Angle of the outward profile normal [rad]; absent where it is to be worked from the neighbours. */
   readonly profileAngle?: number;

@@ -84,7 +84,7 @@ export function refusal(parts: { reason: string; line?: number | undefined; repo
 export function reportText(report: ImportReport): string[] {
   const faults = report.faults.map((fault) => {
     const where = fault.lines && fault.lines.length > 0 ? ` (line ${listed(fault.lines, fault.rows)})` : "";
-    return `${fault.what}${where}: ${fault.effect}`;
+    return `${fault.what.replace(/\.$/, "")}${where}: ${fault.effect}`;
   });
   return [...report.lines, ...faults];
 }

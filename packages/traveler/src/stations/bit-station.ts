@@ -1,5 +1,6 @@
 import {
   type BitLayout,
+  type BitProfile,
   type BitReview,
   type Cutter,
   type CutterPlace,
@@ -27,6 +28,8 @@ export interface BitStation {
   readonly layout: BitLayout;
   /** Number, wing, role and zone of each cutter; absent for a measured bit. */
   readonly places?: readonly CutterPlace[];
+  /** The line that the tips were laid on; absent for a measured bit. */
+  readonly profile?: BitProfile;
   /** The bit in one line, in the words of the shop. */
   readonly inWords: string;
   /** Where the traveler asks for something else than the rules would choose, in words. */
@@ -45,7 +48,7 @@ export function bitStation(traveler: ResolvedTraveler, advice: AdviceStation): B
 
 function orderedBit(asked: ResolvedBitSpec, traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
   const { spec, ports, departures } = bitOrder(asked, advice.bit, traveler);
-  const { layout, places, findings } = generateLayout(spec, sideForceJudge());
+  const { layout, places, profile: line, findings } = generateLayout(spec, sideForceJudge());
   const { wings } = spec.wings;
   const { material, profile } = spec;
   const zones = places.map(({ zone }) => zone);
@@ -57,6 +60,7 @@ function orderedBit(asked: ResolvedBitSpec, traveler: ResolvedTraveler, advice: 
   return {
     layout,
     places,
+    profile: line,
     inWords: [
       `${diameter(asked.diameter)} ${spec.material}`,
       `${wings} wings of ${cutters}`,
@@ -82,7 +86,7 @@ function measuredBit(bit: ResolvedMeasuredBit, traveler: ResolvedTraveler, advic
     chamferAngle: row.chamferAngle ?? 0,
     ...(profileAngle === undefined ? {} : { profileAngle }),
   }));
-  const { layout, findings } = measuredLayout({ holeDiameter: bit.diameter, rows });
+  const { layout, findings } = measuredLayout({ holeDiameter: bit.diameter, rows, measuredAt: bit.measuredAt });
   const ports = bit.ports ?? rules.ports.value;
   const material = bit.body ?? rules.body.value;
   const review = reviewBit({ layout, material, profile: profileShapeOf(layout), ports, ...casingOver(traveler) });

@@ -1,5 +1,11 @@
-import { type BoreSection, type CircuitInput, type HoleSection, USUAL_CHIP_DENSITY } from "@bitwright/engine";
-import type { ResolvedInquiry, ResolvedTraveler } from "../document/resolved-traveler.ts";
+import {
+  type BoreSection,
+  type CircuitInput,
+  type FlowLimits,
+  type HoleSection,
+  USUAL_CHIP_DENSITY,
+} from "@bitwright/engine";
+import type { LimitOverrides, ResolvedInquiry, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { drillingFluidOf } from "./drilling-fluid-of.ts";
 
 /** Length of the shortest stretch of pipe that counts [m]. */
@@ -24,6 +30,15 @@ export function circuitOf({ inquiry, overrides }: ResolvedTraveler): CircuitGear
     string: stringAt(inquiry, bitHole.to),
     hole: holeAbove(inquiry),
     holeDiameter: bitHole.diameter,
+    limits: flowLimitsOf(overrides.limits),
+  };
+}
+
+function flowLimitsOf({ coolingFlow, upholeSpeed, cuttingsShare }: LimitOverrides): FlowLimits {
+  return {
+    ...(coolingFlow === undefined ? {} : { coolingFlow }),
+    ...(upholeSpeed === undefined ? {} : { upholeSpeed }),
+    ...(cuttingsShare === undefined ? {} : { cuttingsShare }),
   };
 }
 

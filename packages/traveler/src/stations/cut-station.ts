@@ -1,8 +1,10 @@
 import {
+  advanceWhere,
   type Band,
   type BitLayout,
   type ComputedRun,
   type EdgeTrace,
+  enteredBy,
   type Finding,
   type HeatConditions,
   largestRate,
@@ -13,6 +15,7 @@ import {
   type RockResponse,
   type RockResponseBands,
   type RunningPoint,
+  rateOfPenetration,
   runningPoint,
   type SteadyDrilling,
   steadyDrilling,
@@ -37,8 +40,8 @@ export interface BedCut extends BedInHole {
   readonly rotarySpeed: number;
   /** The bit at that weight and speed in the rock at its best single values. */
   readonly drilling: SteadyDrilling;
-  /** The bit by the rules of thumb alone, for comparison. */
-  readonly byPractice: SteadyDrilling;
+  /** Rate by the rules of thumb alone, for comparison; absent where the ground cannot carry their weight [m/s]. */
+  readonly rateByPractice?: number;
   /** Rate at that weight over the band of the rock's strength, held to what the flow cleans [m/s]. */
   readonly rate: Band;
 }
@@ -74,11 +77,31 @@ export function cutStation(traveler: ResolvedTraveler, question: CutQuestion): C
   return {
     trace,
     beds,
-    findings: [...beds.flatMap(({ run }) => run.findings), ...overBeds(beds, question.known)],
+    findings: [
+      ...beds.flatMap((bed) => [...bed.run.findings, ...heldWeight(bed, traveler)]),
+      ...overBeds(beds, question.known),
+    ],
     working: beds.flatMap(({ run, drilling, fit }) =>
       [...run.working, ...drilling.working].map((one) => ({ ...one, name: `${one.name}, ${fit.bed.name}` })),
     ),
   };
+}
+
+/** A weight set by hand that the limits do not let through. */
+function heldWeight({ bed, weight, run }: BedCut, { overrides }: ResolvedTraveler): Finding[] {
+  if (overrides.weight === undefined || overrides.weight <= weight) return [];
+  return [
+    {
+      code: "weight-by-hand-over-limit",
+      severity: "caution",
+      where: bed.name,
+      message: `The weight set by hand is more than the limits of rig, bit and flow let through here (${run.computed.binds}); the lesser weight is worked with.`,
+      value: overrides.weight,
+      limit: weight,
+      unit: "N",
+      source: enteredBy("overrides.weight"),
+    },
+  ];
 }
 
 /** What stands against the bit in several beds alike is said once, with the beds named and the worst figure. */
@@ -122,21 +145,20 @@ function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTr
   }));
   const run = runningPoint({ holeDiameter, bed, candidates });
   const bounds = tried.find(({ rotarySpeed }) => rotarySpeed === run.computed.rotarySpeed)?.found.bounds ?? [];
-  const weight = overrides.weight ?? run.startWeight;
-  const rotarySpeed = overrides.rotarySpeed ?? run.computed.rotarySpeed;
+  // A weight set by hand is worked with as far as the limits let it through; a remark says where they do not.
+  const weight = Math.min(overrides.weight ?? run.startWeight, run.computed.weight);
+  const { rotarySpeed } = run.computed;
   const common = { layout: question.layout, trace, response: mid, heat, exposure: question.exposure };
   const responseFrom = `${ground.rock.name} at its confined strength`;
   const drilling = steadyDrilling({ ...common, weight, rotarySpeed, responseFrom });
-  const byPractice = steadyDrilling({
-    ...common,
-    weight: practiceWeight(holeDiameter),
-    rotarySpeed: run.practice.rotarySpeed,
-    responseFrom,
-  });
+  const byRule = advanceWhere({ trace, response: mid }, (state) => state.bit.weight, practiceWeight(holeDiameter));
+  const rateByPractice =
+    byRule === undefined ? undefined : rateOfPenetration({ advance: byRule, rotarySpeed: run.practice.rotarySpeed });
   const rateIn = (response: RockResponse) =>
     largestRate({ trace, response, rotarySpeed, limits: { ...limits, weight }, heat }).rate;
   const rate = { low: rateIn(sideOf(bands, "high")), mid: rateIn(mid), high: rateIn(sideOf(bands, "low")) };
-  return { ...at, run, bounds, weight, rotarySpeed, drilling, byPractice, rate };
+  const compared = rateByPractice === undefined ? {} : { rateByPractice };
+  return { ...at, run, bounds, weight, rotarySpeed, drilling, rate, ...compared };
 }
 
 function sideOf(bands: RockResponseBands, side: "low" | "high"): RockResponse {

@@ -1,4 +1,5 @@
 import {
+  atmosphericPressure,
   type Circuit,
   circuit,
   commonPractice,
@@ -105,6 +106,7 @@ function airNeed({ inquiry }: ResolvedTraveler, rate = 0): Omit<FlowStation, "fl
     depth: bitHole.to,
     rate,
     rockDensity: USUAL_CHIP_DENSITY,
+    surfacePressure: atmosphericPressure(inquiry.altitude),
   });
   const source = readIn("Lyons, Guo & Seidel 2001, Air and Gas Drilling Manual, after Angel 1957");
   const working: Working = {
@@ -114,6 +116,7 @@ function airNeed({ inquiry }: ResolvedTraveler, rate = 0): Omit<FlowStation, "fl
       given("D", "hole diameter", bitHole.diameter, "m", "hole"),
       given("d", "pipe outside diameter", pipe.outsideDiameter, "m", "pipe"),
       given("L", "depth", bitHole.to, "m", "hole"),
+      given("p0", "air pressure at the site", atmosphericPressure(inquiry.altitude), "Pa", "altitude"),
       given("R", "rate", rate, "m/s", "rate at the running point"),
     ],
     value: need,

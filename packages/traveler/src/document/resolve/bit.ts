@@ -42,6 +42,7 @@ export function resolveBit(
     kind: "measured",
     diameter,
     cutters: rows,
+    measuredAt: measured.measuredAt ?? "face centre",
     ...present({ maker: measured.maker, body: measured.body, leached: measured.leached, ports }),
     ...present({ gaugeLength: measured.gaugeLength?.si }),
   };

@@ -53,6 +53,10 @@ export function measuredSchema<More extends z.ZodRawShape>(more: More) {
       length: choice("Unit of lengths.", ["mm", "in"]).optional(),
       angle: choice("Unit of angles.", ["deg", "rad"]).optional(),
     }).optional(),
+    measuredAt: choice(
+      "What radius and height of the table stand for: the centre of the face, or the cutting tip that a height gauge reads. The azimuth is that of the face centre.",
+      ["face centre", "cutting tip"],
+    ).optional(),
     rows: z.array(rowSchema).min(1).optional().meta({ description: "One row for each cutter." }),
     csv: text(
       "The same table as CSV text with a header; a unit may stand in brackets behind a name.",
