@@ -14,7 +14,7 @@ export interface CutterWash {
   /** Number of wings, one slot to each [-]. */
   readonly wings: number;
   /** Number of ports; left out, one to each slot [-]. */
-  readonly ports?: number;
+  readonly portCount?: number;
   /** Share of the flow in the slot ahead of each wing; even where not given [-]. */
   readonly flowShares?: readonly number[];
   readonly fluid: WashingFluid;
@@ -25,7 +25,7 @@ export interface CutterFilms {
   /** One for each cutter, in the order of the layout. */
   readonly films: readonly CoolingFilm[];
   /** Speed of the fluid in the slot ahead of each wing [m/s]. */
-  readonly slotSpeed: readonly number[];
+  readonly slotSpeeds: readonly number[];
   readonly findings: readonly Finding[];
   readonly working: readonly Working[];
 }
@@ -40,25 +40,25 @@ export interface CutterFilms {
  * @source (b) Dittus & Boelter 1930, recalled; (c) slot as a square duct, washed surface: no source
  */
 export function cutterFilms(wash: CutterWash): CutterFilms {
-  const { layout, flow, slotArea, wings, ports = wings, fluid } = wash;
+  const { layout, flow, slotArea, wings, portCount = wings, fluid } = wash;
   requirePositive({ flow, slotArea, wings });
   const shares = wash.flowShares ?? new Array<number>(wings).fill(1 / wings);
   if (shares.length !== wings)
     throw new RangeError(`a share is needed for each of ${wings} wings, got ${shares.length}`);
   const area = slotArea / wings;
   const hydraulicDiameter = Math.sqrt(area);
-  const slotSpeed = shares.map((share) => portSpeed({ flow: share * flow, area }));
-  const coefficients = slotSpeed.map((speed) => filmCoefficient({ ...fluid, speed, hydraulicDiameter }));
+  const slotSpeeds = shares.map((share) => portSpeed({ flow: share * flow, area }));
+  const coefficients = slotSpeeds.map((speed) => filmCoefficient({ ...fluid, speed, hydraulicDiameter }));
   const mean = coefficients.reduce((sum, each) => sum + each, 0) / wings;
-  const slowest = Math.min(...slotSpeed);
+  const slowest = Math.min(...slotSpeeds);
   const least = Math.min(...coefficients);
   return {
     films: layout.cutters.map(({ wing, faceDiameter }) => ({
       coefficient: coefficients[wing - 1] ?? mean,
       area: usualCoolingFilm(faceDiameter).area,
     })),
-    slotSpeed,
-    findings: unevenFindings(ports, wings, wash.flowShares !== undefined),
+    slotSpeeds,
+    findings: unevenFindings(portCount, wings, wash.flowShares !== undefined),
     working: [
       {
         name: "film coefficient at the least washed wing",

@@ -9,9 +9,9 @@ export interface EdgeWearRates {
   /** Height lost along the face at each wear point of each cutter, for each metre drilled [-]. */
   readonly lowering: readonly Float64Array[];
   /** Diamond and carbide worn off each cutter, for each metre drilled [m²]. */
-  readonly volume: Float64Array;
+  readonly volumePerLength: Float64Array;
   /** The fastest lowering of all points [-]. */
-  readonly fastest: number;
+  readonly fastestLowering: number;
 }
 
 /**
@@ -54,7 +54,7 @@ export function edgeWearRates({
   const laws = layout.cutters.map((cutter) => edgeResponse(cutter, response));
   const downs = layout.cutters.map((cutter) => cutterFrame({ ...cutter, azimuth: 0 }).faceDown);
   const points = layout.cutters.map((): WornPlace[] => []);
-  const volume = new Float64Array(layout.cutters.length);
+  const volumePerLength = new Float64Array(layout.cutters.length);
   for (let cell = 0; cell < cellRadius.length; cell++) {
     const wayPerMetre = (2 * Math.PI * cellRadius[cell]) / state.advance;
     for (let k = firstPass[cell]; k < firstPass[cell + 1]; k++) {
@@ -77,14 +77,14 @@ export function edgeWearRates({
         kappa,
       });
       const recession = coefficients[by] * pressure * wayPerMetre;
-      volume[by] += recession * (flatLength[k] + bevelLength + EDGE_ROUNDING) * (cellWidth / cosSlope[k]);
+      volumePerLength[by] += recession * (flatLength[k] + bevelLength + EDGE_ROUNDING) * (cellWidth / cosSlope[k]);
       const [outward, , down] = downs[by];
       place.lowering = recession / Math.max(LEAST_SLANT, (down - slope[k] * outward) * cosSlope[k]);
     }
   }
   const lowering = layout.cutters.map((cutter, i) => alongEdge(cutter, points[i]));
-  const fastest = lowering.reduce((most, row) => row.reduce((high, value) => Math.max(high, value), most), 0);
-  return { lowering, volume, fastest };
+  const fastestLowering = lowering.reduce((most, row) => row.reduce((high, value) => Math.max(high, value), most), 0);
+  return { lowering, volumePerLength, fastestLowering };
 }
 
 /** One pass as a place on its cutter's edge. */

@@ -21,7 +21,7 @@ export function endWithin(
   limits: LifeLimits,
 ): { share: number; end: LifeEnd } | undefined {
   const watched = [
-    { by: "gauge", limit: limits.gaugeLoss, unit: "m", of: ({ gaugeLoss }: WearState) => gaugeLoss },
+    { by: "gauge", limit: limits.undergauge, unit: "m", of: ({ undergauge }: WearState) => undergauge },
     { by: "outer grade", limit: limits.grade, unit: "-", of: ({ outerGrade }: WearState) => outerGrade },
     { by: "inner grade", limit: limits.grade, unit: "-", of: ({ innerGrade }: WearState) => innerGrade },
   ] as const;

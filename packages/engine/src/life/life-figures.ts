@@ -12,11 +12,11 @@ export interface LifeFigures {
   /** Holes drilled to their end [-]. */
   readonly holes: number;
   /** Time on bottom [s]. */
-  readonly time: number;
+  readonly timeOnBottom: number;
   /** How the bit is worn in the end. */
   readonly worn: WearState;
   /** How its edges are worn in the end. */
   readonly wear: readonly EdgeWear[];
   /** Diamond and carbide that the law has worn off each cutter [m³]. */
-  readonly wornByLaw: readonly number[];
+  readonly wornVolumes: readonly number[];
 }

@@ -66,13 +66,13 @@ function endFinding({ beds }: LifeInput, { end, steps, footage }: LifeFigures): 
 /** The bed the bit stood in when it ended: the next one where the last was drilled through. */
 function nextBedAfter(last: LifeStep | undefined, beds: LifeInput["beds"]): number {
   if (!last) return 0;
-  const through = last.depth >= beds[last.bed].bottom - 1e-9;
-  return through ? Math.min(last.bed + 1, beds.length - 1) : last.bed;
+  const through = last.depth >= beds[last.bedIndex].bottom - 1e-9;
+  return through ? Math.min(last.bedIndex + 1, beds.length - 1) : last.bedIndex;
 }
 
 function gaugeFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding[] {
   const tolerance = gaugeTolerance(layout.holeDiameter);
-  const out = steps.find(({ gaugeLoss }) => gaugeLoss > tolerance);
+  const out = steps.find(({ undergauge }) => undergauge > tolerance);
   if (!out) return [];
   return [
     {
@@ -89,8 +89,8 @@ function gaugeFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding[]
 }
 
 function carbideFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding[] {
-  const carbide = ({ wornHeight }: LifeStep) =>
-    wornHeight.findIndex((height, i) => height > USUAL_TABLE_THICKNESS * Math.tan(layout.cutters[i].backRake));
+  const carbide = ({ wornHeights }: LifeStep) =>
+    wornHeights.findIndex((height, i) => height > USUAL_TABLE_THICKNESS * Math.tan(layout.cutters[i].backRake));
   const first = steps.find((step) => carbide(step) >= 0);
   if (!first) return [];
   return [
@@ -108,14 +108,14 @@ function carbideFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding
 }
 
 function heatFindings({ beds }: LifeInput, { steps }: LifeFigures): Finding[] {
-  const first = steps.find(({ hottest }) => hottest > WEAR_QUICKENS_TEMPERATURE);
+  const first = steps.find(({ hottestTemperature }) => hottestTemperature > WEAR_QUICKENS_TEMPERATURE);
   if (!first) return [];
-  const hottest = steps.reduce((most, step) => Math.max(most, step.hottest), 0);
+  const hottest = steps.reduce((most, step) => Math.max(most, step.hottestTemperature), 0);
   return [
     {
       code: "wear-quickens-in-life",
       severity: "caution",
-      where: beds[first.bed].name,
+      where: beds[first.bedIndex].name,
       message:
         "Flats get hot enough here that wear quickens: less weight or speed in this bed, or more flow, lengthens the life.",
       value: hottest,

@@ -28,7 +28,7 @@ export interface LifeLimits {
   /** Mean wear grade of the inner or of the outer cutters, in eighths of a face [-]. */
   readonly grade: number;
   /** Loss of diameter at the gauge [m]. */
-  readonly gaugeLoss: number;
+  readonly undergauge: number;
   /** Rate under which drilling on is not worth it [m/s]. */
   readonly rate: number;
   /** Temperature that the diamond table bears [K]. */
@@ -48,7 +48,7 @@ export interface LifeInput {
   readonly films?: readonly CoolingFilm[];
   /** Height of each tip over its wing along the profile normal at the start, in the order of the layout [m]. */
   readonly exposure?: readonly number[];
-  /** What ends it; what is not given is `LIFE_LIMITS`, for the gauge `USUAL_GAUGE_LOSS`. */
+  /** What ends it; what is not given is `LIFE_LIMITS`, for the gauge `USUAL_END_UNDERGAUGE`. */
   readonly ends?: Partial<LifeLimits>;
   /** Wear coefficient in the reference sandstone; the middle of its band where not given [m²/N]. */
   readonly wearCoefficient?: number;

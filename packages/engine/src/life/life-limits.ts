@@ -16,7 +16,7 @@ export const USUAL_END_GRADE = 4;
  * @source (a) IADC dull grading 1992 (SPE/IADC 23939), abstract and charts: undergauge is counted in sixteenths; (c) that a
  *   bit is pulled for it: common practice, no source
  */
-export const USUAL_GAUGE_LOSS = 1.5875e-3;
+export const USUAL_END_UNDERGAUGE = 1.5875e-3;
 
 /**
  * Rate under which drilling on is not worth it where nobody says otherwise [m/s]: 5 ft/h.
@@ -32,7 +32,7 @@ export const LEAST_WORTHWHILE_RATE = (5 * 0.3048) / 3600;
  */
 export const USUAL_LIFE_LIMITS: LifeLimits = {
   grade: USUAL_END_GRADE,
-  gaugeLoss: USUAL_GAUGE_LOSS,
+  undergauge: USUAL_END_UNDERGAUGE,
   rate: LEAST_WORTHWHILE_RATE,
   temperature: COBALT_TABLE_LIMIT,
 };

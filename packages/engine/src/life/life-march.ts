@@ -18,7 +18,7 @@ export interface MarchedLife {
   /** How the edges are worn in the end. */
   readonly wear: readonly EdgeWear[];
   /** Diamond and carbide that the law has worn off each cutter [m³]. */
-  readonly wornByLaw: readonly number[];
+  readonly wornVolumes: readonly number[];
   /** How often the edges were traced [-]. */
   readonly traces: number;
 }
@@ -59,8 +59,8 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
   const wearState = wearStateOf(layout);
   const wear = (input.wear ?? layout.cutters.map(levelEdgeWear)).map((row) => row.slice());
   const first = wearState(wear);
-  const wornByLaw = new Float64Array(layout.cutters.length);
-  let place: MarchPlace = { hole: 1, bed: 0, depth: beds[0].top, footage: 0, time: 0, wear, worn: first, wornByLaw };
+  const wornVolumes = new Float64Array(layout.cutters.length);
+  let place: MarchPlace = { hole: 1, bed: 0, depth: beds[0].top, footage: 0, time: 0, wear, worn: first, wornVolumes };
   let bit = wornBit(input, limits, { wear, now: first, first });
   let known = new Map<number, StateInBed>();
   const inBed = (bed: number) => {
@@ -94,7 +94,7 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
       if ((yield step) && !told) told = { by: "stopped" };
     }
     if (told) {
-      return { end: told, steps, wear: place.wear, wornByLaw: [...place.wornByLaw], traces };
+      return { end: told, steps, wear: place.wear, wornVolumes: [...place.wornVolumes], traces };
     }
   }
 }
@@ -142,11 +142,11 @@ function untilTraced({
     const now = inBed(place.bed);
     const ended = endBefore(now, limits);
     if (ended) return { steps, changed, lastBed, end: ended };
-    const { lowering, fastest, volume } = now.wear;
+    const { lowering, fastestLowering, volumePerLength } = now.wear;
     const allowed = share * Math.min(largestChange, LARGEST_SHARE_OF_CUT * most(now.drilled.loads.deepest));
     if (!(allowed > changed)) break;
     const { bottom } = beds[place.bed];
-    const whole = Math.min(bottom - place.depth, (allowed - changed) / fastest);
+    const whole = Math.min(bottom - place.depth, (allowed - changed) / fastestLowering);
     const before = place.worn;
     lowerEdges(place, lowering, whole);
     place.worn = wearState(place.wear);
@@ -156,9 +156,9 @@ function untilTraced({
       lowerEdges(place, lowering, length - whole);
       place.worn = wearState(place.wear);
     }
-    changed += fastest * length;
-    volume.forEach((each, i) => {
-      place.wornByLaw[i] += each * length;
+    changed += fastestLowering * length;
+    volumePerLength.forEach((each, i) => {
+      place.wornVolumes[i] += each * length;
     });
     goDown(place, length, now.rate);
     steps.push(stepAt(place, now));
@@ -172,9 +172,21 @@ function untilTraced({
 function stepAt({ hole, bed, depth, footage, time, worn }: MarchPlace, now: StateInBed): LifeStep {
   const { rate, binds, temperatures, drilled } = now;
   const { weight, torque } = drilled.bit;
-  const hottest = most(temperatures);
-  const hottestCutter = temperatures.indexOf(hottest) + 1;
-  return { footage, hole, bed, depth, time, rate, weight, torque, binds, hottest, hottestCutter, ...worn };
+  const hottestTemperature = most(temperatures);
+  return {
+    footage,
+    holeNumber: hole,
+    bedIndex: bed,
+    depth,
+    timeOnBottom: time,
+    rate,
+    weight,
+    torque,
+    binds,
+    hottestTemperature,
+    hottestCutter: temperatures.indexOf(hottestTemperature) + 1,
+    ...worn,
+  };
 }
 
 function differs(before: StateInBed, after: StateInBed): boolean {

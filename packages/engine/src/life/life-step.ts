@@ -5,13 +5,13 @@ export interface LifeStep {
   /** Hole drilled with this bit so far, all holes together [m]. */
   readonly footage: number;
   /** Number of the hole, from 1 [-]. */
-  readonly hole: number;
+  readonly holeNumber: number;
   /** Number of the bed in the column, from 0 [-]. */
-  readonly bed: number;
+  readonly bedIndex: number;
   /** Depth in that hole [m]. */
   readonly depth: number;
   /** Time on bottom so far [s]. */
-  readonly time: number;
+  readonly timeOnBottom: number;
   /** Rate of penetration over the stretch [m/s]. */
   readonly rate: number;
   /** Weight on bit over the stretch [N]. */
@@ -21,17 +21,17 @@ export interface LifeStep {
   /** What held the rate. */
   readonly binds: RateLimitName;
   /** Temperature of the hottest rubbing surface [K]. */
-  readonly hottest: number;
+  readonly hottestTemperature: number;
   /** Number of the cutter that is hottest, from 1 [-]. */
   readonly hottestCutter: number;
   /** Height worn off each cutter where it has lost most [m]. */
-  readonly wornHeight: readonly number[];
+  readonly wornHeights: readonly number[];
   /** Mean wear grade of the cutters within two thirds of the radius, not rounded [-]. */
   readonly innerGrade: number;
   /** Mean wear grade of the cutters beyond, not rounded [-]. */
   readonly outerGrade: number;
   /** Diameter lost at the gauge [m]. */
-  readonly gaugeLoss: number;
+  readonly undergauge: number;
 }
 
 /** What ended a life. */

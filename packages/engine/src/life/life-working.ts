@@ -10,7 +10,7 @@ import { REFERENCE_CERCHAR, relativeAbrasivity, WEAR_COEFFICIENT, WEAR_MULTIPLE_
  */
 export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
   const { layout, beds } = input;
-  const { footage, time, worn, steps, wornByLaw, end } = figures;
+  const { footage, timeOnBottom, worn, steps, wornVolumes, end } = figures;
   const coefficient = input.wearCoefficient ?? WEAR_COEFFICIENT.mid;
   const from = input.wearCoefficient === undefined ? "order of magnitude, no source" : "entered";
   const k = given("k", "wear coefficient in the reference sandstone, cold", coefficient, "m²/N", from);
@@ -54,7 +54,7 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
       name: "time on bottom",
       relation: "t = Σ L/v over the stretches",
       inputs: [given("L", "hole drilled", footage, "m", "working: hole drilled by the bit")],
-      value: time,
+      value: timeOnBottom,
       unit: "s",
       source: derivedFrom("kinematics"),
     },
@@ -62,7 +62,7 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
       name: "wear grade of the outer cutters",
       relation: "mean of 8 h/D_c over cutters beyond 2/3 of the radius",
       inputs: [
-        given("h_max", "largest height worn off", Math.max(...worn.wornHeight), "m", "march"),
+        given("h_max", "largest height worn off", Math.max(...worn.wornHeights), "m", "march"),
         given("D_c", "face of the first cutter", layout.cutters[0].faceDiameter, "m", "layout"),
         reach,
       ],
@@ -82,7 +82,7 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
       name: "diameter lost at the gauge",
       relation: "2 (reach when new - reach now), reach = largest radius at which an edge stands, at most D/2",
       inputs: [reach],
-      value: worn.gaugeLoss,
+      value: worn.undergauge,
       unit: "m",
       source: traceSource,
     },
@@ -90,7 +90,7 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
       name: "diamond and carbide worn off",
       relation: "V = Σ k_r f F s over all cutters, F contact load and s way of each point",
       inputs: [k, given("L", "hole drilled", footage, "m", "working: hole drilled by the bit")],
-      value: wornByLaw.reduce((sum, each) => sum + each, 0),
+      value: wornVolumes.reduce((sum, each) => sum + each, 0),
       unit: "m³",
       source: recalledFrom("Archard 1953"),
     },

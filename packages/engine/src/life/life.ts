@@ -30,20 +30,20 @@ export function life(input: LifeInput): Life {
  *
  * @source (d) from the steps of the march
  */
-export function lifeOf(input: LifeInput, { end, steps, wear, wornByLaw }: MarchedLife): Life {
+export function lifeOf(input: LifeInput, { end, steps, wear, wornVolumes }: MarchedLife): Life {
   const last = steps.at(-1);
   const worn = wearStateOf(input.layout)(wear);
   const { bottom } = input.beds[input.beds.length - 1];
-  const inLast = last !== undefined && last.bed === input.beds.length - 1 && last.depth >= bottom - SAME_DEPTH;
+  const inLast = last !== undefined && last.bedIndex === input.beds.length - 1 && last.depth >= bottom - SAME_DEPTH;
   const figures: LifeFigures = {
     end,
     steps,
     footage: last?.footage ?? 0,
-    holes: last === undefined ? 0 : last.hole - (inLast ? 0 : 1),
-    time: last?.time ?? 0,
+    holes: last === undefined ? 0 : last.holeNumber - (inLast ? 0 : 1),
+    timeOnBottom: last?.timeOnBottom ?? 0,
     worn,
     wear,
-    wornByLaw,
+    wornVolumes,
   };
   return {
     ...figures,

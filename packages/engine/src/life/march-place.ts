@@ -18,12 +18,12 @@ export interface MarchPlace {
   wear: EdgeWear[];
   worn: WearState;
   /** What the law has worn off each cutter [m³]. */
-  wornByLaw: Float64Array;
+  wornVolumes: Float64Array;
 }
 
 /** A copy that later steps leave alone. */
 export function copyOfPlace(place: MarchPlace): MarchPlace {
-  return { ...place, wear: place.wear.map((row) => row.slice()), wornByLaw: place.wornByLaw.slice() };
+  return { ...place, wear: place.wear.map((row) => row.slice()), wornVolumes: place.wornVolumes.slice() };
 }
 
 /** Moves on by a length of hole. */

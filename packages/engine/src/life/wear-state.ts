@@ -5,13 +5,13 @@ import { deepestWear, levelEdgeWear } from "./edge-wear.ts";
 /** How a bit is worn, in the figures that a life is judged by. */
 export interface WearState {
   /** Height worn off each cutter where it has lost most [m]. */
-  readonly wornHeight: readonly number[];
+  readonly wornHeights: readonly number[];
   /** Mean wear grade of the cutters within two thirds of the radius; 0 where there are none [-]. */
   readonly innerGrade: number;
   /** Mean wear grade of the cutters beyond; 0 where there are none [-]. */
   readonly outerGrade: number;
   /** Diameter lost at the gauge [m]. */
-  readonly gaugeLoss: number;
+  readonly undergauge: number;
 }
 
 /** Part of the radius whose cutters count as inner ones: (a) IADC dull grading 1992 [-]. */
@@ -37,13 +37,13 @@ export function wearStateOf(layout: BitLayout): (wear: readonly EdgeWear[]) => W
   const whole = reachOf(cutters.map(levelEdgeWear));
   const inner = cutters.map(({ radius }) => radius <= INNER_SHARE * holeRadius);
   return (wear) => {
-    const wornHeight = cutters.map(({ faceDiameter }, i) => deepestWear({ faceDiameter, wear: wear[i] }));
-    const grades = wornHeight.map((height, i) => (8 * height) / cutters[i].faceDiameter);
+    const wornHeights = cutters.map(({ faceDiameter }, i) => deepestWear({ faceDiameter, wear: wear[i] }));
+    const grades = wornHeights.map((height, i) => (8 * height) / cutters[i].faceDiameter);
     return {
-      wornHeight,
+      wornHeights,
       innerGrade: mean(grades.filter((_, i) => inner[i])),
       outerGrade: mean(grades.filter((_, i) => !inner[i])),
-      gaugeLoss: Math.max(0, 2 * (whole - reachOf(wear))),
+      undergauge: Math.max(0, 2 * (whole - reachOf(wear))),
     };
   };
 }

@@ -21,11 +21,11 @@ const LEAST_WASHED = 0.05;
  */
 export function wornBit(input: LifeInput, limits: LifeLimits, { wear, now, first }: WearSoFar): WornBit {
   const { layout, films, exposure, fluidTemperature, cells } = input;
-  const left = (i: number) => 1 - now.wornHeight[i] / layout.cutters[i].faceDiameter;
+  const left = (i: number) => 1 - now.wornHeights[i] / layout.cutters[i].faceDiameter;
   const cooled = films?.map(
     ({ coefficient, area }, i): CoolingFilm => ({ coefficient, area: area * Math.max(LEAST_WASHED, left(i)) }),
   );
-  const gone = (i: number) => (now.wornHeight[i] - first.wornHeight[i]) * Math.cos(layout.cutters[i].backRake);
+  const gone = (i: number) => (now.wornHeights[i] - first.wornHeights[i]) * Math.cos(layout.cutters[i].backRake);
   return {
     trace: traceEdges(layout, { wear, ...(cells === undefined ? {} : { cells }) }),
     ...(cooled ? { films: cooled } : {}),
