@@ -14,6 +14,7 @@ import {
   type RunningCell,
   type RunningMap,
   type RunningMapPoint,
+  rateOfPenetration,
   runningMap,
   runningTable,
   type SpeedRange,
@@ -55,6 +56,8 @@ export interface BedMap {
   /** Where each limit is met at the speed of the run, tightest first. */
   readonly atRun: readonly LimitLine[];
   readonly rule: RuleBox;
+  /** The middle of the rule of thumb, and the rate that the law gives it. */
+  readonly rulePoint: RunningMapPoint;
   /** The limits that the middle of the rule of thumb would pass. */
   readonly rulePasses: readonly RateLimitName[];
   readonly findings: readonly Finding[];
@@ -111,6 +114,12 @@ export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = 
         run: { weight: cut.weight, rotarySpeed, advance, rate },
         atRun: limitLines(bit, [rotarySpeed]).sort((a, b) => a.points[0].advance - b.points[0].advance),
         rule,
+        rulePoint: {
+          weight: rule.weight.mid,
+          rotarySpeed: rule.rotarySpeed.mid,
+          advance: ofRule.advance,
+          rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
+        },
         rulePasses,
         findings: mapFindings(studied, map, rule, rulePasses),
       };
