@@ -53,7 +53,7 @@ export {
   type StringSection,
   stringMode,
 } from "./string-mode.ts";
-export { type StateInBeds, throughBeds, type WayThroughBeds } from "./through-beds.ts";
+export { type HeldInBeds, type StateInBeds, throughBeds, type WayThroughBeds } from "./through-beds.ts";
 export { backwardWhirlSpeed, whirlLobes } from "./whirl.ts";
 export { ROOM_TO_WHIRL, type WhirlJudgement, whirlFindings } from "./whirl-tendency.ts";
 export { type WingLands, type WingLandsInput, wingLands } from "./wing-lands.ts";

@@ -38,7 +38,7 @@ export interface MarchStart {
 /** What became of a bit. */
 export type MarchRegime = "steady" | "axial vibration" | "torsional vibration" | "stick-slip" | "bit bounce";
 
-/** Moments of a march, in the units of `ScaledBit`; all rows are of one length. */
+/** Moments of a march, in the units of `ScaledBit`, the last that of its end; all rows are of one length. */
 export interface MarchSeries {
   /** Time [-]. */
   readonly time: Float64Array;

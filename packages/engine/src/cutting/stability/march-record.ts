@@ -40,7 +40,7 @@ export function marchRecord(
   { steadySpeed, steadyCut }: { readonly steadySpeed: number; readonly steadyCut: number },
 ) {
   const { wings, contactLoad, contactFriction } = bit;
-  const room = Math.ceil(samples) + 1;
+  const room = Math.ceil(samples) + 2;
   const rows = NAMES.map(() => new Float64Array(room));
   const [times, axialSpeeds, turningSpeeds, cutRatios, offsets, torques, loads] = rows;
   const apart = duration / samples;
@@ -52,24 +52,32 @@ export function marchRecord(
   const thirdQuarter = extremes();
   const lastQuarter = extremes();
 
+  /** Torque of the rock; on a standing bit it is what the string asks for, which grows. */
+  function torqueOf(state: StretchState, { cut, contact }: StretchCut, mode: MarchMode, at: number): number {
+    if (mode === "standing") return scaledSpeed * (at + 2 * twistDamping) - state.angle;
+    return mode === "flying" ? 0 : wings * (cut + contactFriction * contactLoad * contact);
+  }
+
+  function sample(state: StretchState, found: StretchCut, mode: MarchMode, at: number): void {
+    const flies = mode === "flying";
+    times[kept] = at;
+    axialSpeeds[kept] = state.down / steadySpeed;
+    turningSpeeds[kept] = state.turning / scaledSpeed;
+    cutRatios[kept] = flies ? 0 : found.cut / steadyCut;
+    offsets[kept] = state.place - steadySpeed * at;
+    torques[kept] = torqueOf(state, found, mode, at);
+    loads[kept] = flies ? 0 : wings * (found.cut + contactLoad * found.contact);
+    kept++;
+  }
+
   /** The state holds from its own time up to `nextTime`, but for the torque on a standing bit, which grows. */
   function keep(state: StretchState, { cut, contact }: StretchCut, mode: MarchMode, nextTime: number): void {
     const { time } = state;
     const flies = mode === "flying";
     const stands = mode === "standing";
-    const load = flies ? 0 : wings * (cut + contactLoad * contact);
-    const fromRock = flies ? 0 : wings * (cut + contactFriction * contactLoad * contact);
-    const torqueAt = (at: number) => (stands ? scaledSpeed * (at + 2 * twistDamping) - state.angle : fromRock);
-    while (sums.next < nextTime && kept < room) {
+    while (sums.next < nextTime && kept < room - 1) {
       const at = stands ? Math.max(sums.next, time) : time;
-      times[kept] = at;
-      axialSpeeds[kept] = state.down / steadySpeed;
-      turningSpeeds[kept] = state.turning / scaledSpeed;
-      cutRatios[kept] = flies ? 0 : cut / steadyCut;
-      offsets[kept] = state.place - steadySpeed * at;
-      torques[kept] = torqueAt(at);
-      loads[kept] = load;
-      kept++;
+      sample(state, { cut, contact }, mode, at);
       sums.next += apart;
     }
     const from = Math.max(time, duration / 2);
@@ -79,7 +87,7 @@ export function marchRecord(
     if (stands) sums.stands += long;
     if (flies || mode === "lifting") sums.lifts += long;
     if (flies) sums.flies += long;
-    sums.torque += long * torqueAt((from + nextTime) / 2);
+    sums.torque += long * torqueOf(state, { cut, contact }, mode, (from + nextTime) / 2);
     sums.contact += long * contact;
     turning.see(state.turning / scaledSpeed);
     // What the turning speed explains of the speed along the hole is no vibration along it.
@@ -113,6 +121,8 @@ export function marchRecord(
 
   return {
     keep,
+    /** The moment at which the march ends. */
+    last: (state: StretchState, found: StretchCut, mode: MarchMode) => sample(state, found, mode, state.time),
     result,
     event: () => {
       events++;

@@ -208,6 +208,8 @@ export function marchSelfExcitation(input: MarchInput): March {
   }
 
   const record = marchRecord(input, { steadySpeed, steadyCut });
+  look(now.time, now.place, now.angle, now.turning);
+  mode = law.cut < 0 ? "flying" : modeAtBottom(law.cut);
   write();
   let finished = true;
   for (let steps = 1; now.time < duration; steps++) {
@@ -218,5 +220,6 @@ export function marchSelfExcitation(input: MarchInput): March {
     if (mode === "standing") stand();
     else step();
   }
+  record.last(now, here, mode);
   return record.result({ finished, duration: now.time });
 }

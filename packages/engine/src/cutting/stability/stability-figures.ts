@@ -82,6 +82,11 @@ export interface ReviewedString {
   readonly mass: number;
   /** Rotary speed under which the bit bounces on its own cut, by the linear limit [rad/s]. */
   readonly axialLimitSpeed: number;
+  /**
+   * Whether the string is so short that a feed which holds its top still keeps the bit from bouncing: its own stretch
+   * swings faster than the bit would on its own cut. The equations speak of a top under constant force.
+   */
+  readonly feedHolds: boolean;
   /** Damping of the twist that steady drilling needs, as a share of critical [-]. */
   readonly neededDamping: number;
   /** Damping of the twist that was counted on, as a share of critical [-]. */

@@ -104,6 +104,20 @@ function crossingFindings({ from, to, crossing }: ReviewedCrossing): Finding[] {
 function rubbingFindings({ advance, rubbing }: StabilityFigures): Finding[] {
   const [first] = rubbing?.first ?? [];
   if (!first || !(advance > first.advance * (1 + ROUNDING))) return [];
+  if (first.advance === 0) {
+    return [
+      {
+        code: "ridge-as-high-as-wing",
+        severity: "caution",
+        where: `wing ${first.wing}`,
+        message:
+          "Between two cutters the rock is left standing as high as this wing's top: the body grinds on it from the first turn. Close the gap with a cutter or lower the wing there.",
+        value: first.radius,
+        unit: "m",
+        source: derivedFrom("exposure and what each wing leaves for the next"),
+      },
+    ];
+  }
   return [
     {
       code: "wing-rubs",
@@ -120,7 +134,7 @@ function rubbingFindings({ advance, rubbing }: StabilityFigures): Finding[] {
 }
 
 function stringFindings({ rotarySpeed }: StabilityInput, string: ReviewedString): Finding[] {
-  const { axialLimitSpeed: limit, march, avoid, speeds } = string;
+  const { axialLimitSpeed: limit, march, avoid, speeds, feedHolds } = string;
   const findings: Finding[] = [];
   const near = avoid.find(({ from, to }) => rotarySpeed > from && rotarySpeed < to);
   if (near) {
@@ -150,13 +164,15 @@ function stringFindings({ rotarySpeed }: StabilityInput, string: ReviewedString)
   }
   if (march.regime === "stick-slip" || march.regime === "bit bounce") {
     const sticks = march.regime === "stick-slip";
+    const what = sticks ? "stop and spin" : "leave the bottom and land again";
+    const feed = feedHolds
+      ? " The string is short: a feed held still, instead of one under constant force, keeps the bit from it."
+      : "";
     findings.push({
       code: sticks ? "stick-slip" : "bit-bounce",
-      severity: "caution",
+      severity: feedHolds ? "note" : "caution",
       where: "string",
-      message: sticks
-        ? "On this string the bit is likely to stop and spin at this weight and speed: turn faster or take weight off, and watch the torque."
-        : "On this string the bit is likely to leave the bottom and land again at this weight and speed: turn faster or take weight off.",
+      message: `Under a constant feed force the bit may ${what} at this weight and speed. Turn faster or take weight off, and watch the torque.${feed}`,
       value: sticks ? march.stickShare : march.bounceShare,
       unit: "-",
       source: EXCITATION,

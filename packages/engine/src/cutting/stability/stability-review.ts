@@ -109,6 +109,8 @@ function stringOf(input: StabilityInput, loads: BedLoads, advance: number, wings
     scaled,
     mass,
     axialLimitSpeed: limit,
+    // On the limit the bit swings at √(2 n ψ)/t*, which is √(2 n (dW/dd)/M): n/2 times the limit speed.
+    feedHolds: mode.axialSpeed > (wings / 2) * limit,
     neededDamping: neededDamping(running),
     twistDamping,
     march: marchSelfExcitation({

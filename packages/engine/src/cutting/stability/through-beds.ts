@@ -24,11 +24,21 @@ export interface StateInBeds {
   readonly cutterForces: readonly number[];
 }
 
+/** What the driller holds on the way: the feed's speed against the turning, or the weight. */
+export type HeldInBeds =
+  | {
+      /** Advance per revolution [m]. */
+      readonly advance: number;
+    }
+  | {
+      /** Weight on bit [N]. */
+      readonly weight: number;
+    };
+
 /** A way through beds: what is held, and where to look. */
 export interface WayThroughBeds {
   readonly bit: BitInBeds;
-  /** What the driller holds: the advance per revolution [m], or the weight [N]. */
-  readonly held: { readonly advance: number } | { readonly weight: number };
+  readonly held: HeldInBeds;
   /** Depths of the origin of the bit frame to look at [m]. */
   readonly depths: readonly number[];
   /** How many moments of a turn to look at where the beds dip [-]. */
