@@ -1,4 +1,4 @@
-import type { CardContent, CardFigure, CardRow } from "@bitwright/engine";
+import { type CardContent, type CardFigure, type CardRow, FEED_DEAD_BAND } from "@bitwright/engine";
 import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
 import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
 import { cellOf, oneLine, paragraph } from "./card-lines.ts";
@@ -43,6 +43,9 @@ export function bedLines({ rows }: CardContent, { units, blownWith }: CardPaper,
       ...row.remarks.slice(0, row.drilled ? remarks : 0).flatMap(remark),
     ]),
     ...thumb(rows, units),
+    ...(rows.some(byRate)
+      ? paragraph("", "by rate: too soft to set a weight. Feed to the rate expected, hold the string's weight back.")
+      : []),
     ...(blownWith ? blowing(blownWith, units) : []),
   ];
 }
@@ -64,8 +67,14 @@ function bedRow(row: CardRow, units: UnitSystem, pumped: boolean): string[] {
   }
   const [first, ...more] = paragraph("", row.verdict === "fit" ? ground : `! ${ground}`, GROUND_COLUMNS);
   const flow = pumped ? row.flow : undefined;
-  const figures = [row.weight, row.rotarySpeed, flow, row.rate].map((figure) => bareFigure(figure, units));
-  return [bedLine([...depths, first, ...figures]), ...more.map((line) => bedLine(["", "", line]))];
+  const weight = byRate(row) ? "by rate" : bareFigure(row.weight, units);
+  const figures = [row.rotarySpeed, flow, row.rate].map((figure) => bareFigure(figure, units));
+  return [bedLine([...depths, first, weight, ...figures]), ...more.map((line) => bedLine(["", "", line]))];
+}
+
+/** Whether a bed takes less weight than a feed gauge shows. */
+function byRate({ drilled, weight }: CardRow): boolean {
+  return drilled && weight !== undefined && (weight.to ?? weight.value) < FEED_DEAD_BAND;
 }
 
 function remark(text: string): string[] {

@@ -149,6 +149,14 @@ describe("cardText", () => {
     expect(text).not.toContain("DO NOT RUN");
   });
 
+  it("sends the driller by the rate where the ground is too soft to set a weight", () => {
+    const rows = content.rows.map((row) => (row.ground === "shale" ? { ...row, weight: pounds(37) } : row));
+    const page = cardText({ ...content, rows }, paper);
+    expect(page).toMatch(/44 {4}140 shale +by rate +90/);
+    expect(page).toContain("by rate: too soft to set a weight.");
+    expect(text).not.toContain("by rate");
+  });
+
   it("prints no pump flow for a hole drilled on air, mist or foam", () => {
     const air = cardText(content, { ...paper, blownWith: { medium: "air", leastAirFlow: 0.24 } });
     expect(air).toMatch(/44 {4}140 shale +4,800-6,120 +90 +- +40-85/);

@@ -1,4 +1,4 @@
-import type { CardContent } from "@bitwright/engine";
+import { type CardContent, FEED_DEAD_BAND } from "@bitwright/engine";
 import type { UnitSystem } from "@bitwright/traveler";
 import { bedLines } from "./bed-lines.ts";
 import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
@@ -124,7 +124,10 @@ function feed(content: CardContent, units: UnitSystem, most: number): string[] {
 
 function breakIn({ breakIn: start }: CardContent, units: UnitSystem): string[] {
   if (!start) return [];
-  const figures = `First ${wholeFigure(start.length, units)}: ${wholeFigure(start.weight, units)}, ${wholeFigure(start.rotarySpeed, units)}.`;
+  // In ground too soft to set a weight the steps alone say how to begin.
+  const weight =
+    (start.weight.to ?? start.weight.value) < FEED_DEAD_BAND ? "" : `${wholeFigure(start.weight, units)}, `;
+  const figures = `First ${wholeFigure(start.length, units)}: ${weight}${wholeFigure(start.rotarySpeed, units)}.`;
   return [heading("BREAK-IN"), ...paragraph("", `${figures} ${start.steps.join(" ")}`)];
 }
 

@@ -1,4 +1,4 @@
-import type { RateLimitName } from "@bitwright/engine";
+import { FEED_DEAD_BAND, type RateLimitName } from "@bitwright/engine";
 import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
 import { textTable, wrapped } from "./text-table.ts";
@@ -12,6 +12,9 @@ const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
   rate: "cleaning by the flow",
   contactTemperature: "heat at the edges",
 };
+
+const BY_RATE =
+  "That weight is under what a feed gauge shows: feed to the rate expected and hold the string's weight back.";
 
 /** How to run the bit in each bed, the computed beside the rule of thumb, and what stops it going faster. */
 export function runningLines({ cut }: Workup, figures: Figures, width: number): string[] {
@@ -43,8 +46,10 @@ export function runningLines({ cut }: Workup, figures: Figures, width: number): 
       figures.of("share", drilling.bit.lateralShare),
     ]),
   );
-  const why = cut.beds.flatMap(({ bed, run: { reasons } }) =>
-    reasons.flatMap(({ sentence }) => wrapped(`- ${bed.name}: ${sentence}`, width, 2)),
+  const why = cut.beds.flatMap(({ bed, weight, run: { reasons } }) =>
+    [...reasons.map(({ sentence }) => sentence), ...(weight < FEED_DEAD_BAND ? [BY_RATE] : [])].flatMap((sentence) =>
+      wrapped(`- ${bed.name}: ${sentence}`, width, 2),
+    ),
   );
   return [...run, "", "Computed limit beside the rule of thumb (common practice):", ...rule, "", ...why];
 }
