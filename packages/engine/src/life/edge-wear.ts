@@ -51,7 +51,7 @@ export function deepestWear({
  * Volume of a cutter that wear has taken.
  *
  * V = ∫ h²/(2 tan β) dx over the face, where the flat runs off the cylinder's end h L - L² tan β/2; L h for a face that does
- * not lean back. For level wear this is the wedge that `wearFlat` gives exactly.
+ * not lean back; no more than stands at that place. For level wear this is the wedge that `wearFlat` gives exactly.
  *
  * @returns volume [m³]
  * @throws RangeError when the diameter or the length is not positive
@@ -73,8 +73,11 @@ export function wornVolume({
     return height <= longest ? height ** 2 / (2 * lean) : length * (height - longest / 2);
   };
   const last = wear.length - 1;
-  const across = (j: number) => (-faceDiameter / 2) * Math.cos((Math.PI * j) / last);
+  const angle = (j: number) => (Math.PI * j) / last;
+  // No more can be gone at a place than stands above it, from the edge to the other side of the face.
+  const gone = (j: number) => behind(wear[j]) - behind(Math.max(0, wear[j] - faceDiameter * Math.sin(angle(j))));
+  const across = (j: number) => (-faceDiameter / 2) * Math.cos(angle(j));
   let sum = 0;
-  for (let j = 0; j < last; j++) sum += ((behind(wear[j]) + behind(wear[j + 1])) / 2) * (across(j + 1) - across(j));
+  for (let j = 0; j < last; j++) sum += ((gone(j) + gone(j + 1)) / 2) * (across(j + 1) - across(j));
   return sum;
 }

@@ -3,6 +3,7 @@ export { type CutterFilms, type CutterWash, cutterFilms } from "./cutter-films.t
 export { deepestWear, levelEdgeWear, wornVolume } from "./edge-wear.ts";
 export { type EdgeWearRates, edgeWearRates, WEAR_POINTS } from "./edge-wear-rates.ts";
 export * from "./film-coefficient.ts";
+export { grindingRatio } from "./grinding-ratio.ts";
 export { type Life, life, lifeOf } from "./life.ts";
 export type { LifeFigures } from "./life-figures.ts";
 export * from "./life-input.ts";

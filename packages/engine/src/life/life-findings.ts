@@ -1,6 +1,6 @@
 import { gaugeTolerance } from "../bit/index.ts";
 import { USUAL_TABLE_THICKNESS } from "../cutter/index.ts";
-import { type RateLimitName, WEAR_QUICKENS_TEMPERATURE } from "../cutting/index.ts";
+import { COBALT_TABLE_LIMIT, type RateLimitName, WEAR_QUICKENS_TEMPERATURE } from "../cutting/index.ts";
 import { commonPractice, derivedFrom, type Finding, readIn, recalledFrom, type Severity } from "../quantity/index.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import type { LifeInput } from "./life-input.ts";
@@ -39,6 +39,7 @@ export function lifeFindings(input: LifeInput, figures: LifeFigures): Finding[] 
     ...gaugeFindings(input, figures),
     ...carbideFindings(input, figures),
     ...heatFindings(input, figures),
+    ...skinFindings(input, figures),
     coefficientFinding(input),
     ...(input.films ? [] : [coolingFinding()]),
   ];
@@ -120,6 +121,25 @@ function heatFindings({ beds }: LifeInput, { steps }: LifeFigures): Finding[] {
         "Flats get hot enough here that wear quickens: less weight or speed in this bed, or more flow, lengthens the life.",
       value: hottest,
       limit: WEAR_QUICKENS_TEMPERATURE,
+      unit: "K",
+      source: recalledFrom("Glowka & Stone 1986, SPE Drilling Engineering"),
+    },
+  ];
+}
+
+function skinFindings({ tableLimit = COBALT_TABLE_LIMIT }: LifeInput, { steps }: LifeFigures): Finding[] {
+  if (!(tableLimit > COBALT_TABLE_LIMIT)) return [];
+  const hottest = steps.reduce((most, step) => Math.max(most, step.hottestTemperature), 0);
+  if (!(hottest > COBALT_TABLE_LIMIT)) return [];
+  return [
+    {
+      code: "hot-behind-leached-skin",
+      severity: "caution",
+      where: "life",
+      message:
+        "Flats get hotter than diamond with cobalt bears. Only the leached skin bears it; the flat behind that skin does not.",
+      value: hottest,
+      limit: COBALT_TABLE_LIMIT,
       unit: "K",
       source: recalledFrom("Glowka & Stone 1986, SPE Drilling Engineering"),
     },

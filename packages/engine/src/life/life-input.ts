@@ -31,7 +31,7 @@ export interface LifeLimits {
   readonly undergauge: number;
   /** Rate under which drilling on is not worth it [m/s]. */
   readonly rate: number;
-  /** Temperature that the diamond table bears [K]. */
+  /** Temperature of the hottest rubbing surface [K]. */
   readonly temperature: number;
 }
 
@@ -48,7 +48,9 @@ export interface LifeInput {
   readonly films?: readonly CoolingFilm[];
   /** Height of each tip over its wing along the profile normal at the start, in the order of the layout [m]. */
   readonly exposure?: readonly number[];
-  /** What ends it; what is not given is `LIFE_LIMITS`, for the gauge `USUAL_END_UNDERGAUGE`. */
+  /** Temperature that the diamond tables bear; that of tables with their cobalt where not given [K]. */
+  readonly tableLimit?: number;
+  /** What ends it; what is not given is of `lifeLimitsOf`. */
   readonly ends?: Partial<LifeLimits>;
   /** Wear coefficient in the reference sandstone; the middle of its band where not given [m²/N]. */
   readonly wearCoefficient?: number;

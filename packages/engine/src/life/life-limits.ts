@@ -1,5 +1,5 @@
 import { COBALT_TABLE_LIMIT } from "../cutting/index.ts";
-import type { LifeLimits } from "./life-input.ts";
+import type { LifeInput, LifeLimits } from "./life-input.ts";
 
 /**
  * Mean wear grade of inner or outer cutters at which a bit is done where nobody says otherwise: half of every face gone
@@ -26,13 +26,19 @@ export const USUAL_END_UNDERGAUGE = 1.5875e-3;
 export const LEAST_WORTHWHILE_RATE = (5 * 0.3048) / 3600;
 
 /**
- * What ends the life of a bit where nobody says otherwise.
+ * What ends the life of a bit: what was asked for, the rest as usual; heat at what the diamond tables bear.
  *
  * @source (c) common practice, no source; the temperature: (b) Glowka & Stone 1986, SPE Drilling Engineering, recalled
  */
-export const USUAL_LIFE_LIMITS: LifeLimits = {
-  grade: USUAL_END_GRADE,
-  undergauge: USUAL_END_UNDERGAUGE,
-  rate: LEAST_WORTHWHILE_RATE,
-  temperature: COBALT_TABLE_LIMIT,
-};
+export function lifeLimitsOf({
+  ends = {},
+  tableLimit = COBALT_TABLE_LIMIT,
+}: Pick<LifeInput, "ends" | "tableLimit">): LifeLimits {
+  return {
+    grade: USUAL_END_GRADE,
+    undergauge: USUAL_END_UNDERGAUGE,
+    rate: LEAST_WORTHWHILE_RATE,
+    temperature: tableLimit,
+    ...ends,
+  };
+}

@@ -4,7 +4,7 @@ import { levelEdgeWear } from "./edge-wear.ts";
 import { WEAR_POINTS } from "./edge-wear-rates.ts";
 import { endBefore, endWithin } from "./life-end.ts";
 import type { LifeInput, LifeLimits } from "./life-input.ts";
-import { USUAL_LIFE_LIMITS } from "./life-limits.ts";
+import { lifeLimitsOf } from "./life-limits.ts";
 import type { LifeEnd, LifeStep } from "./life-step.ts";
 import { copyOfPlace, enterNextBed, goDown, lowerEdges, type MarchPlace } from "./march-place.ts";
 import { type StateInBed, stateInBed } from "./state-in-bed.ts";
@@ -55,13 +55,13 @@ const MOST_STEPS_UNHEARD = 200;
 export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, boolean | undefined> {
   requireSound(input);
   const { layout, beds } = input;
-  const limits: LifeLimits = { ...USUAL_LIFE_LIMITS, ...input.ends };
+  const limits = lifeLimitsOf(input);
   const wearState = wearStateOf(layout);
   const wear = (input.wear ?? layout.cutters.map(levelEdgeWear)).map((row) => row.slice());
   const first = wearState(wear);
   const wornVolumes = new Float64Array(layout.cutters.length);
   let place: MarchPlace = { hole: 1, bed: 0, depth: beds[0].top, footage: 0, time: 0, wear, worn: first, wornVolumes };
-  let bit = wornBit(input, limits, { wear, now: first, first });
+  let bit = wornBit(input, { wear, now: first, first });
   let known = new Map<number, StateInBed>();
   const inBed = (bed: number) => {
     const found = known.get(bed) ?? stateInBed(bit, beds[bed]);
@@ -76,7 +76,7 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
     const stretch = untilTraced({ input, limits, place, share, inBed, wearState });
     const { end, changed, lastBed } = stretch;
     if (!end && changed > 0) {
-      const next = wornBit(input, limits, { wear: place.wear, now: place.worn, first });
+      const next = wornBit(input, { wear: place.wear, now: place.worn, first });
       const after = stateInBed(next, beds[lastBed]);
       traces++;
       if (share > SMALLEST_CHANGE_SHARE && differs(inBed(lastBed), after)) {

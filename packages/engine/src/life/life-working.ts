@@ -1,4 +1,5 @@
 import { derivedFrom, given, recalledFrom, type Working } from "../quantity/index.ts";
+import { grindingRatio } from "./grinding-ratio.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import type { LifeInput } from "./life-input.ts";
 import { REFERENCE_CERCHAR, relativeAbrasivity, WEAR_COEFFICIENT, WEAR_MULTIPLE_AT_TABLE_LIMIT } from "./wear-law.ts";
@@ -15,6 +16,7 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
   const from = input.wearCoefficient === undefined ? "order of magnitude, no source" : "entered";
   const k = given("k", "wear coefficient in the reference sandstone, cold", coefficient, "m²/N", from);
   const reach = given("D", "hole diameter", layout.holeDiameter, "m", "layout");
+  const wornOff = wornVolumes.reduce((sum, each) => sum + each, 0);
   const traceSource = derivedFrom("geometry of the worn edges");
   return [
     ...beds.map(
@@ -86,13 +88,29 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
       unit: "m",
       source: traceSource,
     },
+    ...(wornOff > 0 ? [ratioWorking(layout.holeDiameter, footage, wornOff)] : []),
     {
       name: "diamond and carbide worn off",
       relation: "V = Σ k_r f F s over all cutters, F contact load and s way of each point",
       inputs: [k, given("L", "hole drilled", footage, "m", "working: hole drilled by the bit")],
-      value: wornVolumes.reduce((sum, each) => sum + each, 0),
+      value: wornOff,
       unit: "m³",
       source: recalledFrom("Archard 1953"),
     },
   ];
+}
+
+function ratioWorking(holeDiameter: number, footage: number, wornOff: number): Working {
+  const rockVolume = (Math.PI / 4) * holeDiameter ** 2 * footage;
+  return {
+    name: "rock drilled for each volume of cutter worn off",
+    relation: "G = V_rock/V",
+    inputs: [
+      given("V_rock", "rock drilled", rockVolume, "m³", "hole drilled by the bit times its area"),
+      given("V", "worn off", wornOff, "m³", "working: diamond and carbide worn off"),
+    ],
+    value: grindingRatio({ rockVolume, wornVolume: wornOff }),
+    unit: "-",
+    source: derivedFrom("quotient of two volumes"),
+  };
 }

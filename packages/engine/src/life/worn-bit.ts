@@ -1,5 +1,5 @@
-import { type CoolingFilm, type EdgeWear, traceEdges } from "../cutting/index.ts";
-import type { LifeInput, LifeLimits } from "./life-input.ts";
+import { COBALT_TABLE_LIMIT, type CoolingFilm, type EdgeWear, traceEdges } from "../cutting/index.ts";
+import type { LifeInput } from "./life-input.ts";
 import type { WornBit } from "./state-in-bed.ts";
 import { WEAR_COEFFICIENT, WEAR_MULTIPLE_AT_TABLE_LIMIT } from "./wear-law.ts";
 import type { WearState } from "./wear-state.ts";
@@ -19,7 +19,7 @@ const LEAST_WASHED = 0.05;
  *
  * @source (d) geometry of the worn edges
  */
-export function wornBit(input: LifeInput, limits: LifeLimits, { wear, now, first }: WearSoFar): WornBit {
+export function wornBit(input: LifeInput, { wear, now, first }: WearSoFar): WornBit {
   const { layout, films, exposure, fluidTemperature, cells } = input;
   const left = (i: number) => 1 - now.wornHeights[i] / layout.cutters[i].faceDiameter;
   const cooled = films?.map(
@@ -31,7 +31,7 @@ export function wornBit(input: LifeInput, limits: LifeLimits, { wear, now, first
     ...(cooled ? { films: cooled } : {}),
     ...(exposure ? { exposure: exposure.map((height, i) => height - gone(i)) } : {}),
     fluidTemperature,
-    tableLimit: limits.temperature,
+    tableLimit: input.tableLimit ?? COBALT_TABLE_LIMIT,
     wearCoefficient: input.wearCoefficient ?? WEAR_COEFFICIENT.mid,
     multipleAtLimit: input.multipleAtLimit ?? WEAR_MULTIPLE_AT_TABLE_LIMIT.mid,
   };
