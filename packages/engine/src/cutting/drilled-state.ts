@@ -1,14 +1,17 @@
 import type { RockResponse } from "../ground/index.ts";
 import { bracketedRoot, requireNotNegative, requirePositive } from "../quantity/index.ts";
 import { type BitLoads, bitLoads } from "./bit-loads.ts";
-import { type EdgeLoads, edgeLoads, emptyEdgeLoads } from "./edge-loads.ts";
+import { type CuttingKernel, plainKernel } from "./cutting-kernel.ts";
+import { type EdgeLoads, emptyEdgeLoads } from "./edge-loads.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
-import { type Engagement, emptyEngagement, engage } from "./engage.ts";
+import { type Engagement, emptyEngagement } from "./engage.ts";
 
 /** A bit in one rock. */
 export interface BitInRock {
   readonly trace: EdgeTrace;
   readonly response: RockResponse;
+  /** What runs the loops; the plain kernel where none is named. No figure depends on it. */
+  readonly kernel?: CuttingKernel | undefined;
 }
 
 /** The bit at one advance per revolution. */
@@ -37,9 +40,9 @@ const WIDENING = 2;
  * @throws RangeError when the advance is negative or a constant of the rock is not sound
  * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled, summed over the traced edges
  */
-export function drillAtAdvance({ trace, response }: BitInRock, advance: number): DrilledState {
-  const engagement = engage(trace, advance);
-  const loads = edgeLoads(trace, engagement, response);
+export function drillAtAdvance({ trace, response, kernel = plainKernel }: BitInRock, advance: number): DrilledState {
+  const engagement = kernel.engage(trace, advance);
+  const loads = kernel.edgeLoads(trace, engagement, response);
   return { advance, engagement, loads, bit: bitLoads(loads) };
 }
 
@@ -104,14 +107,14 @@ function stateWhere(bitInRock: BitInRock, name: string, measure: StateMeasure, t
  */
 export function advanceWhere(bitInRock: BitInRock, measure: StateMeasure, target: number): number | undefined {
   if (!(target > 0)) return 0;
-  const { trace, response } = bitInRock;
+  const { trace, response, kernel = plainKernel } = bitInRock;
   const engagement = emptyEngagement(trace);
   const loads = emptyEdgeLoads(trace);
   const known = new Map<number, number>();
   const excess = (advance: number) => {
     const before = known.get(advance);
     if (before !== undefined) return before;
-    edgeLoads(trace, engage(trace, advance, engagement), response, loads);
+    kernel.edgeLoads(trace, kernel.engage(trace, advance, engagement), response, loads);
     const value = measure({ advance, engagement, loads, bit: bitLoads(loads) }) - target;
     known.set(advance, value);
     return value;

@@ -143,7 +143,14 @@ const CHAMFER_DRAG = 2;
 const CHAMFER_NORMAL = 3;
 const CHAMFER_LENGTH = 4;
 
-function lawTable({ layout }: EdgeTrace, response: RockResponse): Float64Array {
+/**
+ * The force laws of all cutters in one rock, five numbers for each: drag and normal of the face, drag, normal and length
+ * of the chamfer.
+ *
+ * @throws RangeError when a constant of the rock is negative or a face leans too far
+ * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled; see `edgeResponse`
+ */
+export function lawTable({ layout }: EdgeTrace, response: RockResponse): Float64Array {
   const table = new Float64Array(layout.cutters.length * LAW);
   edgeResponses(layout.cutters, response).forEach((law, cutter) => {
     const row = cutter * LAW;
@@ -174,7 +181,12 @@ const CONTACT_WIDTH = 12;
 const CONTACT_AREA = 13;
 const DEEPEST = 14;
 
-function takeSums(sums: Float64Array, into: EdgeLoads): EdgeLoads {
+/**
+ * Hands out sums that stand cutter by cutter, fifteen for each in the order of their places above.
+ *
+ * @source (d) bookkeeping, no relation
+ */
+export function takeSums(sums: Float64Array, into: EdgeLoads): EdgeLoads {
   for (let cutter = 0, sum = 0; sum < sums.length; cutter++, sum += SUMS) {
     into.cuttingNormal[cutter] = sums[sum + CUTTING_NORMAL];
     into.contactNormal[cutter] = sums[sum + CONTACT_NORMAL];

@@ -53,26 +53,18 @@ function checkResponse({ specificEnergy, contactStress, faceFriction, flatFricti
 
 function lawOf({ backRake, chamferAngle }: PlacedCutter, response: RockResponse): EdgeResponse {
   const { specificEnergy, contactStress, faceFriction, flatFriction } = response;
+  const faceDrag = specificEnergy;
   const faceNormal = specificEnergy * cuttingRatio({ backRake, faceFriction });
-  const face: EdgeResponse = {
-    faceDrag: specificEnergy,
-    faceNormal,
-    chamferDrag: specificEnergy,
-    chamferNormal: faceNormal,
-    chamferLength: 0,
-  };
   const ownRake = backRake + chamferAngle;
-  if (!(chamferAngle > 0 && ownRake < Math.PI / 2)) return face;
   const lean = ownRake + faceFriction;
   const cuts = lean < Math.PI / 2;
   const cutting = cuts ? specificEnergy * Math.tan(lean) : Number.POSITIVE_INFINITY;
-  const rubbing = contactStress * Math.tan(ownRake);
-  const chamferNormal = Math.min(cutting, rubbing);
-  if (chamferNormal < faceNormal) return face;
-  return {
-    ...face,
-    chamferDrag: chamferNormal * Math.max(flatFriction, cuts ? 1 / Math.tan(lean) : 0),
-    chamferNormal,
-    chamferLength: Math.tan(ownRake),
-  };
+  const chamferLength = Math.tan(ownRake);
+  const chamferNormal = Math.min(cutting, contactStress * chamferLength);
+  const bevelled = chamferAngle > 0 && ownRake < Math.PI / 2;
+  if (!bevelled || chamferNormal < faceNormal) {
+    return { faceDrag, faceNormal, chamferDrag: faceDrag, chamferNormal: faceNormal, chamferLength: 0 };
+  }
+  const chamferDrag = chamferNormal * Math.max(flatFriction, cuts ? 1 / Math.tan(lean) : 0);
+  return { faceDrag, faceNormal, chamferDrag, chamferNormal, chamferLength };
 }

@@ -6,13 +6,20 @@ export interface EdgeSheet {
   first: number;
   /** Last cell it lies over [-]. */
   last: number;
-  /** Height of the edge at the middle of each cell, positive down-hole; minus infinity where it lies over none [m]. */
+  /** Height of the edge at the middle of each cell, positive down-hole; `LIES_OVER_NONE` where it lies over none [m]. */
   readonly height: Float64Array;
   /** The sample before that point of the edge [-]. */
   readonly sample: Int32Array;
   /** How far that point stands on the way to the next sample [-]. */
   readonly share: Float64Array;
 }
+
+/**
+ * Height of a sheet where it lies over no cell: higher up-hole than anything [m].
+ *
+ * @source (d) bookkeeping, no relation
+ */
+export const LIES_OVER_NONE = Number.NEGATIVE_INFINITY;
 
 const QUARTER_TURN = Math.PI / 2;
 
@@ -25,19 +32,10 @@ export function emptySheet(cells: number): EdgeSheet {
   return {
     first: cells,
     last: -1,
-    height: new Float64Array(cells).fill(Number.NEGATIVE_INFINITY),
+    height: new Float64Array(cells).fill(LIES_OVER_NONE),
     sample: new Int32Array(cells),
     share: new Float64Array(cells),
   };
-}
-
-/**
- * Whether the sheet lies over a cell.
- *
- * @source (d) bookkeeping, no relation
- */
-export function liesOver({ first, last, height }: EdgeSheet, cell: number): boolean {
-  return cell >= first && cell <= last && height[cell] > Number.NEGATIVE_INFINITY;
 }
 
 /** The two sides of the bit axis on which one cutter may reach a radius. */
@@ -86,7 +84,7 @@ export function layEdge(samples: EdgeSamples, { near, acrossAxis }: EdgeSheets, 
 }
 
 function clear(sheet: EdgeSheet): void {
-  sheet.height.fill(Number.NEGATIVE_INFINITY, sheet.first, sheet.last + 1);
+  sheet.height.fill(LIES_OVER_NONE, sheet.first, sheet.last + 1);
   sheet.first = sheet.height.length;
   sheet.last = -1;
 }

@@ -14,11 +14,13 @@ export { bandsDraws } from "./bands-draws.ts";
 export { type BandDriver, bandDrivers, rankCorrelation } from "./bands-drivers.ts";
 export { type HeldRun, heldRate } from "./bands-held-rate.ts";
 export { type BitLoads, bitLoads, type SideForce, sideForce } from "./bit-loads.ts";
+export { compiledKernel } from "./compiled-kernel.ts";
 export { type ContactShape, contactShapeOf } from "./contact-shape.ts";
 export { type CutSection, cutSections } from "./cut-sections.ts";
 export { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
 export { type CutterState, cutterState, frictionLineOrigin } from "./cutter-law.ts";
 export { type CutterLoad, cutterLoads } from "./cutter-load.ts";
+export { type CuttingKernel, plainKernel } from "./cutting-kernel.ts";
 export { cuttingRatio } from "./cutting-ratio.ts";
 export {
   advanceWhere,

@@ -58,6 +58,7 @@ const largest = (row: Float64Array): number => row.reduce((most, value) => Math.
 export function largestRate({
   trace,
   response,
+  kernel,
   rotarySpeed,
   limits,
   heat,
@@ -69,7 +70,7 @@ export function largestRate({
 }): LargestRate {
   requirePositive({ rotarySpeed });
   requirePositive({ ...limits });
-  const bitInRock: BitInRock = { trace, response };
+  const bitInRock: BitInRock = { trace, response, kernel };
   const where = (measure: StateMeasure, target: number) => advanceWhere(bitInRock, measure, target);
   const hottest: StateMeasure = ({ loads }) => {
     if (!heat) throw new RangeError("a limit on contact temperature needs the heat conditions");

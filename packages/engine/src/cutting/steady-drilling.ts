@@ -4,6 +4,7 @@ import { type Finding, gravestFirst, requirePositive, type Working } from "../qu
 import { rateOfPenetration } from "./advance.ts";
 import type { HeatConditions } from "./cutter-heat.ts";
 import { type CutterLoad, cutterLoads } from "./cutter-load.ts";
+import type { CuttingKernel } from "./cutting-kernel.ts";
 import { type DrilledState, drillAtWeight } from "./drilled-state.ts";
 import { drillingFindings } from "./drilling-findings.ts";
 import { type DrillingFigures, drillingWorkings } from "./drilling-workings.ts";
@@ -34,6 +35,8 @@ export interface SteadyDrillingInput {
   readonly responseFrom?: string;
   /** The trace of this layout where the caller already has it. */
   readonly trace?: EdgeTrace;
+  /** What runs the loops; the plain kernel where none is named. No figure depends on it. */
+  readonly kernel?: CuttingKernel | undefined;
 }
 
 /** A bit drilling evenly in one rock. */
@@ -56,10 +59,10 @@ export interface SteadyDrilling extends DrillingFigures {
  * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled, summed over the traced edges
  */
 export function steadyDrilling(input: SteadyDrillingInput): SteadyDrilling {
-  const { layout, response, weight, rotarySpeed, exposure, heat, responseFrom = "entered" } = input;
+  const { layout, response, weight, rotarySpeed, exposure, heat, kernel, responseFrom = "entered" } = input;
   requirePositive({ weight, rotarySpeed });
   const trace = input.trace ?? traceEdges(layout);
-  const state = drillAtWeight({ trace, response }, weight);
+  const state = drillAtWeight({ trace, response, kernel }, weight);
   const { advance, bit } = state;
   const { torque } = bit;
   const { holeRadius } = trace;

@@ -9,7 +9,7 @@ import {
   edgeSamples,
   emptyEdgeSamples,
 } from "./edge-samples.ts";
-import { type EdgeSheet, type EdgeSheets, emptySheet, layEdge, liesOver, turnBetween } from "./edge-sheet.ts";
+import { type EdgeSheet, type EdgeSheets, emptySheet, LIES_OVER_NONE, layEdge, turnBetween } from "./edge-sheet.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
 import { orderPasses, type UnorderedPasses } from "./order-passes.ts";
 
@@ -129,25 +129,29 @@ interface LaidEdge {
 function takePasses({ cutter, index, samples, sheet, cellWidth }: LaidEdge, into: UnorderedPasses): void {
   const contactAt = contactShapeOf(cutter);
   const { removed } = samples;
+  const { first, last, height, sample, share } = sheet;
   const perSample = TURN / (removed.length - 1);
-  for (let cell = sheet.first; cell <= sheet.last; cell++) {
-    if (!liesOver(sheet, cell)) continue;
-    const inward = liesOver(sheet, cell - 1) ? cell - 1 : cell;
-    const outward = liesOver(sheet, cell + 1) ? cell + 1 : cell;
-    const rise = sheet.height[outward] - sheet.height[inward];
-    const sample = sheet.sample[cell];
-    const share = sheet.share[cell];
-    const { flatLength, chamferHeight } = contactAt(removed[sample] + share * (removed[sample + 1] - removed[sample]));
-    const at = into.count++;
+  let at = into.count;
+  for (let cell = first; cell <= last; cell++) {
+    const here = height[cell];
+    if (here === LIES_OVER_NONE) continue;
+    const inward = cell > first && height[cell - 1] > LIES_OVER_NONE ? cell - 1 : cell;
+    const outward = cell < last && height[cell + 1] > LIES_OVER_NONE ? cell + 1 : cell;
+    const before = sample[cell];
+    const way = share[cell];
+    const gone = removed[before] + way * (removed[before + 1] - removed[before]);
+    const { flatLength, chamferHeight } = contactAt(gone);
     into.cell[at] = cell;
     into.cutter[at] = index;
-    into.height[at] = sheet.height[cell];
-    into.azimuth[at] = wrapped(cutter.azimuth + turnBetween(samples, sample, share));
-    into.slope[at] = outward === inward ? 0 : rise / ((outward - inward) * cellWidth);
+    into.height[at] = here;
+    into.azimuth[at] = wrapped(cutter.azimuth + turnBetween(samples, before, way));
+    into.slope[at] = outward === inward ? 0 : (height[outward] - height[inward]) / ((outward - inward) * cellWidth);
     into.flatLength[at] = flatLength;
     into.chamferHeight[at] = chamferHeight;
-    into.edgeAngle[at] = (sample + share) * perSample;
+    into.edgeAngle[at] = (before + way) * perSample;
+    at++;
   }
+  into.count = at;
 }
 
 const TURN = 2 * Math.PI;
