@@ -56,6 +56,7 @@ function straightBlades({ blades, flatLength }: { readonly blades: number; reado
     cosSlope: even(1),
     flatLength: even(flatLength),
     chamferHeight: even(0),
+    edgeAngle: even(0),
     overreach: new Float64Array(blades),
   };
 }
