@@ -21,9 +21,12 @@ const FIGURES: Readonly<Record<CardFigureKind, number>> = {
   "rotary speed": 3,
 };
 
-/** Figures of a value so many units large: nobody sets a feed to a pound, a gauge to a tenth, a rotary to half a turn. */
-function figuresOf(kind: CardFigureKind, inUnits: number): number {
-  if (kind === "force") return inUnits < 1000 ? 2 : FIGURES.force;
+/** Forces under this are set to two figures: a thousand pounds [N]. */
+const SMALL_FORCE = 4448;
+
+/** Figures of a value: nobody sets a feed to a pound, a gauge to a tenth, a rotary to half a turn. */
+function figuresOf(kind: CardFigureKind, si: number, inUnits: number): number {
+  if (kind === "force") return si < SMALL_FORCE ? 2 : FIGURES.force;
   if (kind === "pressure" || kind === "rotary speed") return inUnits < 100 ? 2 : FIGURES[kind];
   return FIGURES[kind];
 }
@@ -44,7 +47,7 @@ export function wholeFigure(figure: CardFigure, units: UnitSystem): string {
 
 function bare(kind: CardFigureKind, value: number, units: UnitSystem): string {
   const unit = cardUnit(kind, units);
-  const figures = figuresOf(kind, Math.abs(inUnit(kind, value, unit)));
+  const figures = figuresOf(kind, Math.abs(value), Math.abs(inUnit(kind, value, unit)));
   const text = formatQuantity(kind, value, units, { unit, figures, fractions: false });
   return text.slice(0, text.length - unit.length).trim();
 }

@@ -136,7 +136,7 @@ describe("cardText", () => {
         remarks: ["One remark.", "Another, rather longer remark on this bed."],
       }),
     );
-    const warned = Array.from({ length: 20 }, (_, k) => `bed ${k}: ${"something to be careful about ".repeat(4)}`);
+    const warned = Array.from({ length: 20 }, (_, k) => `bed ${k}: ${`thing ${k} to be careful about `.repeat(4)}`);
     const page = cardText({ ...content, rows, warnings: warned }, paper);
     expect(page.trimEnd().split("\n").length).toBeLessThanOrEqual(66);
     for (const { ground } of rows) expect(page).toContain(ground);
@@ -163,6 +163,16 @@ describe("cardText", () => {
     expect(air).not.toContain("gpm");
     expect(air).toContain("Air: at least 509 cfm of free air");
     expect(cardText(content, { ...paper, blownWith: { medium: "foam" } })).toContain("Foam: not worked out here");
+  });
+
+  it("gives forces to the same fineness in both systems", () => {
+    expect(cardText(content, { ...paper, units: "metric" })).toMatch(/13\.41 +42\.67 shale +21\.4-27\.2 +90/);
+  });
+
+  it("tells a warning of several places once", () => {
+    const page = cardText({ ...content, warnings: ["shale: Go slow.", "chalk: Go slow.", "chalk: Look."] }, paper);
+    expect(page).toContain("* shale; chalk: Go slow.");
+    expect(page).toContain("* chalk: Look.");
   });
 
   it("says so where the rig's gauge factor is not known", () => {

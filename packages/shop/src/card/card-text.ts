@@ -131,7 +131,8 @@ function breakIn({ breakIn: start }: CardContent, units: UnitSystem): string[] {
   return [heading("BREAK-IN"), ...paragraph("", `${figures} ${start.steps.join(" ")}`)];
 }
 
-function warnings({ warnings: all }: CardContent, most: number): string[] {
+function warnings({ warnings: told }: CardContent, most: number): string[] {
+  const all = toldOnce(told);
   if (all.length === 0 || most === 0) return [];
   const more = all.length - most;
   return [
@@ -139,6 +140,17 @@ function warnings({ warnings: all }: CardContent, most: number): string[] {
     ...all.slice(0, most).flatMap((text) => paragraph("* ", text)),
     ...(more > 0 ? [`  and ${more} more on the summary.`] : []),
   ];
+}
+
+/** Warnings that differ only in the place in front of them, told once with all their places. */
+function toldOnce(warnings: readonly string[]): string[] {
+  const places = new Map<string, string[]>();
+  for (const warning of warnings) {
+    const at = warning.indexOf(": ");
+    const message = warning.slice(at + 2);
+    places.set(message, [...(places.get(message) ?? []), warning.slice(0, Math.max(at, 0))]);
+  }
+  return [...places].map(([message, where]) => `${where.join("; ")}: ${message}`);
 }
 
 /** A caution said in fewer characters than this goes on with its next sentence. */

@@ -1,3 +1,4 @@
+import { FEED_DEAD_BAND } from "@bitwright/engine";
 import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
 import { textTable, wrapped } from "./text-table.ts";
@@ -15,8 +16,8 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
     bed,
     figures.of("force", wanted),
     figures.of("force", hangingWeight),
-    feedForce >= 0 ? "push" : "hold back",
-    figures.of("force", Math.abs(feedForce)),
+    actOf(feedForce),
+    Math.abs(feedForce) < FEED_DEAD_BAND ? "-" : figures.of("force", Math.abs(feedForce)),
     ...(gauge ? [gaugeReading === undefined ? "-" : figures.of("pressure", gaugeReading)] : []),
   ]);
   const heads = [
@@ -39,11 +40,17 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
       ? `${most} from ${figures.of("depth", balanceDepth)}; deeper, hold back.`
       : `${most} only from ${figures.of("depth", balanceDepth)}, which this hole does not reach.`,
     neutralPoint.part === "above the string"
-      ? "The whole string is pressed; it has no neutral point."
-      : `Neutral point ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
+      ? "With that weight at the end of the hole the whole string is pressed; it has no neutral point."
+      : `With that weight at the end of the hole the neutral point is ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
     ...(makeUpTorque ? [`Make the bit up to ${figures.of("torque", makeUpTorque.normal)}.`] : []),
   ];
   return [...textTable(heads, rows, [1, 4]), "", ...words.flatMap((line) => wrapped(line, width))];
+}
+
+/** What the rig does at a joint, in the words of the card. */
+function actOf(feedForce: number): string {
+  if (Math.abs(feedForce) < FEED_DEAD_BAND) return "let it hang";
+  return feedForce > 0 ? "push" : "hold back";
 }
 
 /** Joints that an office reads in one go. */
@@ -54,7 +61,7 @@ function jointsToShow(joints: readonly JointInBed[]): readonly JointInBed[] {
   if (joints.length <= MOST_JOINTS) return joints;
   const step = Math.ceil(joints.length / MOST_JOINTS);
   const differ = (one: JointInBed, other: JointInBed | undefined) =>
-    other === undefined || one.bed !== other.bed || one.feedForce >= 0 !== other.feedForce >= 0;
+    other === undefined || one.bed !== other.bed || actOf(one.feedForce) !== actOf(other.feedForce);
   return joints.filter(
     (joint, at) => at % step === 0 || differ(joint, joints[at - 1]) || differ(joint, joints[at + 1]),
   );
