@@ -93,7 +93,8 @@ function sameSize(bit: number, hole: number): boolean {
   return Math.abs(bit - hole) < 1e-5;
 }
 
-function titleOf({ inquiry, bit }: Workup, program: string): SheetTitle {
+/** What every sheet of a workup says about itself. */
+export function titleOf({ inquiry, bit }: Workup, program: string): SheetTitle {
   const { job, inquiry: asked } = inquiry;
   return {
     job: job.number === undefined ? job.name : `${job.name}, no. ${job.number}`,

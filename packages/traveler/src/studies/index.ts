@@ -10,6 +10,6 @@ export {
   USUAL_SAMPLES,
   USUAL_SEED,
 } from "./bands-study.ts";
-export { type BedMap, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
+export { type BedMap, type InsidePoint, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
 export { type RuleBox, ruleBox } from "./rule-box.ts";
 export { type StudiedBed, type StudiedBit, studiedBeds } from "./studied-beds.ts";

@@ -34,6 +34,12 @@ export interface MapStudyOptions {
   readonly avoid?: readonly SpeedWindow[];
 }
 
+/** The most that a bed takes at one speed. */
+export interface InsidePoint extends RunningMapPoint {
+  /** The limit that holds it. */
+  readonly binds: RateLimitName;
+}
+
 /** The map of one bed. */
 export interface BedMap {
   /** Number among the beds that the bit drills, from 1 [-]. */
@@ -53,6 +59,8 @@ export interface BedMap {
   readonly table: readonly RunningCell[];
   /** How the card says to run it. */
   readonly run: RunningMapPoint;
+  /** The most weight inside all limits at speeds that the rotary turns, and the limit that holds it. */
+  readonly inside: readonly InsidePoint[];
   /** Where each limit is met at the speed of the run, tightest first. */
   readonly atRun: readonly LimitLine[];
   readonly rule: RuleBox;
@@ -71,7 +79,10 @@ export interface MapStudy {
 const RPM = (2 * Math.PI) / 60;
 /** A rotary with no slowest speed of its own still has to turn; slower than this no bit is run. */
 const LEAST_TURNING = 5 * RPM;
-const SPEEDS_DRAWN = 49;
+/** Steps between the speeds of a map: a half of five turns a minute, so that every ten is one of them [rad/s]. */
+const SPEED_STEP = 2.5 * RPM;
+/** Steps between the speeds of the list of most weights [-]. */
+const LISTED = 20 * RPM;
 const STEPS_OF_TABLE = 12;
 /** How far beyond the largest weight and the fastest speed of note a map goes [-]. */
 const BEYOND = 1.15;
@@ -112,6 +123,7 @@ export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = 
           rotarySpeeds: evenSteps(rotarySpeeds[0], rotarySpeeds[rotarySpeeds.length - 1], STEPS_OF_TABLE),
         }),
         run: { weight: cut.weight, rotarySpeed, advance, rate },
+        inside: insidePoints(map),
         atRun: limitLines(bit, [rotarySpeed]).sort((a, b) => a.points[0].advance - b.points[0].advance),
         rule,
         rulePoint: {
@@ -140,11 +152,28 @@ function drawnSpeeds({ slowest, fastest }: SpeedRange, rule: RuleBox): number[] 
   const tens = (rpm: number, round: (n: number) => number) => 10 * round(rpm / 10);
   const from = Math.max(10, tens((0.75 * Math.min(slowest, rule.rotarySpeed.low)) / RPM, Math.floor));
   const to = tens((BEYOND * Math.max(fastest, rule.rotarySpeed.high)) / RPM, Math.ceil);
-  return evenSteps(from * RPM, to * RPM, SPEEDS_DRAWN - 1);
+  return evenSteps(from * RPM, to * RPM, Math.round(((to - from) * RPM) / SPEED_STEP));
 }
 
 function evenSteps(from: number, to: number, steps: number): number[] {
   return Array.from({ length: steps + 1 }, (_, k) => from + (k / steps) * (to - from));
+}
+
+/** The most weight at twenties of turns a minute that the rotary turns. */
+function insidePoints({ lines, rotary, rotarySpeeds, avoid }: RunningMap): InsidePoint[] {
+  const whole = (speed: number) => Math.abs(speed / LISTED - Math.round(speed / LISTED)) < 1e-6;
+  const turned = (speed: number) =>
+    speed >= rotary.slowest * (1 - 1e-9) &&
+    speed <= rotary.fastest * (1 + 1e-9) &&
+    !avoid.some(({ from, to }) => speed > from && speed < to);
+  return rotarySpeeds.flatMap((speed, k) => {
+    if (!(turned(speed) && whole(speed))) return [];
+    const here = lines.flatMap(({ limit, points }) => {
+      const point = points.find(({ rotarySpeed }) => rotarySpeed === rotarySpeeds[k]);
+      return point ? [{ ...point, binds: limit }] : [];
+    });
+    return here.length === 0 ? [] : [here.reduce((least, one) => (one.advance < least.advance ? one : least))];
+  });
 }
 
 const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {

@@ -1,0 +1,77 @@
+import { join } from "node:path";
+import { LIMIT_NAMES, mapSheets } from "@bitwright/shop";
+import { type BedMap, formatQuantity, mapStudy, type QuantityKind, type UnitSystem, workUp } from "@bitwright/traveler";
+import { columns } from "../columns.ts";
+import { Complaint } from "../complaint.ts";
+import { writeText } from "../files.ts";
+import { PROGRAM } from "../program.ts";
+import { readTraveler } from "../read-traveler.ts";
+import type { Terminal } from "../terminal.ts";
+
+/** Options of `bitwright map`. */
+export interface MapOptions {
+  readonly bed?: string;
+  readonly out?: string;
+  readonly json?: boolean;
+  readonly units: UnitSystem;
+}
+
+/** Weight against speed for the beds of a traveler: tables on the terminal, a map of each bed in a folder. */
+export function mapCommand(file: string, { bed, out, json, units }: MapOptions, terminal: Terminal): void {
+  const workup = workUp(readTraveler(file));
+  const study = mapStudy(workup, bed === undefined ? {} : { bed });
+  if (study.beds.length === 0 && bed !== undefined) throw noSuchBed(bed, workup.cut.beds);
+  const sheets = out === undefined ? [] : mapSheets(workup, study, { units, program: PROGRAM });
+  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  if (json) {
+    terminal.say(JSON.stringify(study, null, 2));
+    return;
+  }
+  if (study.beds.length === 0) terminal.say("No bed of this hole is drilled with this bit.");
+  terminal.say(study.beds.map((one) => bedText(one, units)).join("\n\n"));
+  if (out !== undefined) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+}
+
+/** A complaint that names the beds there are. */
+export function noSuchBed(asked: string, beds: readonly { readonly bed: { readonly name: string } }[]): Complaint {
+  const names = beds.map(({ bed }, k) => `${k + 1} ${bed.name}`).join("; ");
+  return new Complaint([
+    names === ""
+      ? `--bed: got "${asked}", but no bed of this hole is drilled with this bit`
+      : `--bed: no bed that the bit drills is named "${asked}"; give a number, a name or a part of one: ${names}`,
+  ]);
+}
+
+function bedText(
+  { name, rock, top, bottom, map, run, rule, rulePoint, rulePasses, inside, findings }: BedMap,
+  units: UnitSystem,
+): string {
+  const figure = (kind: QuantityKind, si: number) => formatQuantity(kind, si, units, { figures: 3 });
+  const row = (what: string, point: { weight: number; rotarySpeed: number; rate: number }, ends: string) => [
+    what,
+    figure("force", point.weight),
+    figure("rotary speed", point.rotarySpeed),
+    figure("rate", point.rate),
+    ends,
+  ];
+  const heads = ["", "weight on bit", "rotary", "rate", "held by"];
+  const points = [
+    ...(map.best ? [row("best inside all limits", map.best, LIMIT_NAMES[map.best.binds])] : []),
+    row("on the card", run, ""),
+    row(
+      "rule of thumb",
+      rulePoint,
+      rulePasses.length > 0
+        ? `passes ${rulePasses.map((limit) => LIMIT_NAMES[limit]).join(", ")}`
+        : "inside all limits",
+    ),
+  ];
+  const most = inside.map((point) => row("most weight", point, LIMIT_NAMES[point.binds]));
+  const range = `${figure("force", rule.weight.low)} to ${figure("force", rule.weight.high)} at ${figure("rotary speed", rule.rotarySpeed.low)} to ${figure("rotary speed", rule.rotarySpeed.high)}`;
+  return [
+    `${name}, ${figure("depth", top)} to ${figure("depth", bottom)}, taken as ${rock}`,
+    columns(heads, [...points, ...most]),
+    `The rule of thumb (common practice) is a box: ${range}.`,
+    ...findings.map(({ severity, message }) => `${severity.toUpperCase()} ${message}`),
+  ].join("\n");
+}
