@@ -1,0 +1,293 @@
+import {
+  type Band,
+  band,
+  COBALT_TABLE_LIMIT,
+  type CriticalWeight,
+  type CutterFilms,
+  type CutterWash,
+  criticalWeights,
+  cutterFilms,
+  derivedFrom,
+  FILM_COEFFICIENT_RANGE,
+  type Finding,
+  given,
+  gravestFirst,
+  LEACHED_TABLE_LIMIT,
+  type Life,
+  type LifeBed,
+  type LifeInput,
+  type LifeStep,
+  life,
+  lifeMarch,
+  lifeOf,
+  traceEdges,
+  usualCoolingFilm,
+  WEAR_COEFFICIENT,
+  WEAR_QUICKENS_TEMPERATURE,
+  type Working,
+} from "@bitwright/engine";
+import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { AdviceStation } from "./advice-station.ts";
+import type { BitStation } from "./bit-station.ts";
+import { type BedCut, type CutStation, heatOf, limitsOf } from "./cut-station.ts";
+import { cleaningRate, type FlowStation } from "./flow-station.ts";
+
+/** The stations that a life is reckoned from. */
+export interface LifeQuestion {
+  readonly advice: AdviceStation;
+  readonly bit: BitStation;
+  readonly cut: CutStation;
+  readonly flow: FlowStation;
+}
+
+/** How to reckon a life. */
+export interface LifeOptions {
+  /** Holes through the same beds at most [-]; `MOST_HOLES` where not given. */
+  readonly holes?: number;
+  /** Wear against what the program takes, as bits that came back have shown [-]; 1 where not given. */
+  readonly wearFactor?: number;
+}
+
+/** Weight against speed at which the hottest cutter reaches a temperature, at one flow. */
+export interface HeatCurve {
+  /** Temperature reached [K]. */
+  readonly temperature: number;
+  /** Flow looked at over that of the pump [-]. */
+  readonly flowShare: number;
+  readonly points: readonly CriticalWeight[];
+}
+
+/** The curves of critical weight in the bed that heats most. */
+export interface HeatCurves {
+  readonly bed: string;
+  /** Level wear of every cutter that the curves are drawn for, in eighths of the face [-]. */
+  readonly grade: number;
+  readonly curves: readonly HeatCurve[];
+}
+
+/** How far a bit goes in this ground. */
+export interface LifeStation {
+  /** The beds that the bit drills, as the march takes them; empty where it drills none. */
+  readonly beds: readonly LifeBed[];
+  /** Holes asked for at most [-]. */
+  readonly holes: number;
+  /** Absent where the bit drills nothing of the hole. */
+  readonly life?: Life;
+  /** Footage over the band of the wear coefficient [m]; absent without a life. */
+  readonly footageBand?: Band;
+  readonly films?: CutterFilms;
+  readonly heatCurves?: HeatCurves;
+  readonly findings: readonly Finding[];
+  readonly working: readonly Working[];
+}
+
+/** Holes after which a bit that nothing has ended is let go where nobody asks for another number [-]. */
+export const MOST_HOLES = 1000;
+
+const RPM = (2 * Math.PI) / 60;
+const CURVE_RPM = [40, 60, 80, 100, 120, 150, 200] as const;
+const CURVE_FLOWS = [1, 0.5] as const;
+/** Wear for which the curves of critical weight are drawn: an eighth of every face, still a running bit [-]. */
+const CURVE_GRADE = 1;
+
+/** Works the life up at one go. */
+export function lifeStation(
+  traveler: ResolvedTraveler,
+  question: LifeQuestion,
+  options: LifeOptions = {},
+): LifeStation {
+  const march = lifeStationInSteps(traveler, question, options);
+  let step = march.next();
+  while (!step.done) step = march.next();
+  return step.value;
+}
+
+/** The same a stretch at a time; told `true` in answer, it ends with the life so far. */
+export function* lifeStationInSteps(
+  traveler: ResolvedTraveler,
+  question: LifeQuestion,
+  { holes = MOST_HOLES, wearFactor = 1 }: LifeOptions = {},
+): Generator<LifeStep, LifeStation, boolean | undefined> {
+  const beds = lifeBeds(traveler, question);
+  if (beds.length === 0) return { beds, holes, findings: [], working: [] };
+  const films = filmsOf(traveler, question);
+  const input: LifeInput = {
+    layout: question.bit.layout,
+    beds,
+    holes,
+    fluidTemperature: traveler.inquiry.fluid.temperature,
+    films: films?.films ?? barelyCooled(question),
+    exposure: question.bit.review.body.exposure,
+    tableLimit: isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT,
+    ...(wearFactor === 1 ? {} : { wearCoefficient: wearFactor * WEAR_COEFFICIENT.mid }),
+  };
+  const march = lifeMarch(input);
+  let step = march.next();
+  while (!step.done) step = march.next(yield step.value);
+  const lived = lifeOf(input, step.value);
+  const spread = footageBandOf(input, lived);
+  const heatCurves = heatCurvesOf(traveler, question, beds, lived);
+  return {
+    beds,
+    holes,
+    life: lived,
+    footageBand: spread.value,
+    ...(films ? { films } : {}),
+    heatCurves,
+    findings: gravestFirst([...lived.findings, ...(films?.findings ?? [])]),
+    working: [...lived.working, ...spread.working, ...(films?.working ?? [])],
+  };
+}
+
+/** The beds as they are run: the weight the driller may go to, the limits that hold the rate before it. */
+function lifeBeds(traveler: ResolvedTraveler, { advice, bit, cut }: LifeQuestion): LifeBed[] {
+  const { slotArea, leastExposure } = bit.review.body;
+  const sticky = advice.bit.mix.stickyShare > 0;
+  const ceiling = cleaningRate(traveler, {
+    ports: bit.ports,
+    stickyGround: sticky,
+    ...(slotArea === undefined ? {} : { slotArea }),
+  });
+  const common = {
+    layout: bit.layout,
+    exposure: leastExposure,
+    beds: cut.beds,
+    known: [],
+    ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
+  };
+  return cut.beds.map((one): LifeBed => {
+    const { torque, power, rate, weight } = limitsOf(traveler, common, one);
+    return {
+      name: one.bed.name,
+      top: one.bed.top,
+      bottom: one.bed.bottom,
+      response: one.ground.response.mid,
+      cerchar: one.ground.rock.cerchar.mid,
+      rock: heatOf(traveler, one, bit.layout).rock,
+      weight: weightAsFlatsGrow(traveler, one, weight ?? one.weight),
+      rotarySpeed: one.rotarySpeed,
+      limits: {
+        ...(torque === undefined ? {} : { torque }),
+        ...(power === undefined ? {} : { power }),
+        ...(rate === undefined ? {} : { rate }),
+      },
+    };
+  });
+}
+
+/**
+ * The most weight the driller puts on as the cutters wear: where a sharp bit is held by its wings, the flow or the rotary, a
+ * driller adds weight as the rate falls, up to the rule of thumb and what rig and string give. A weight set by hand stays.
+ */
+function weightAsFlatsGrow({ overrides }: ResolvedTraveler, { run, weight }: BedCut, available: number): number {
+  const { binds } = run.computed;
+  if (overrides.weight !== undefined || binds === "weight" || binds === "contactTemperature") return weight;
+  return Math.max(weight, Math.min(run.practice.weight, available));
+}
+
+function isLeached({ bit }: ResolvedTraveler, { advice }: LifeQuestion): boolean {
+  return bit.kind === "spec" && (bit.leached ?? advice.bit.leached.value);
+}
+
+function filmsOf(traveler: ResolvedTraveler, question: LifeQuestion, flowShare = 1): CutterFilms | undefined {
+  const { bit, flow } = question;
+  const { slotArea, wings } = bit.review.body;
+  if (!flow.circuit || slotArea === undefined || !(slotArea > 0)) return undefined;
+  const { density, plasticViscosity } = traveler.inquiry.fluid;
+  const wash: CutterWash = {
+    layout: bit.layout,
+    flow: flowShare * flow.flow,
+    slotArea,
+    wings,
+    portCount: bit.ports.count,
+    fluid: { density, viscosity: plasticViscosity },
+  };
+  return cutterFilms(wash);
+}
+
+/** Air, foam, or slots that nobody knows: the low end of what cools a cutter. */
+function barelyCooled({ bit }: LifeQuestion) {
+  return bit.layout.cutters.map(({ faceDiameter }) => ({
+    ...usualCoolingFilm(faceDiameter),
+    coefficient: FILM_COEFFICIENT_RANGE.low,
+  }));
+}
+
+/**
+ * Footage at the ends of the coefficient's band. The march sees coefficient and way only as a product, so that ten times the
+ * coefficient goes a tenth as far; the short end is marched, the long one reckoned so.
+ */
+function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band; working: Working[] } {
+  const { low, mid, high } = WEAR_COEFFICIENT;
+  const coefficient = input.wearCoefficient ?? mid;
+  const short = life({ ...input, wearCoefficient: (coefficient * high) / mid }).footage;
+  const worn = end.by !== "holes drilled" && end.by !== "stopped";
+  const value = band(Math.min(short, footage), footage, worn ? (footage * mid) / low : footage);
+  const source = derivedFrom("the march at both ends of the band of the wear coefficient");
+  return {
+    value,
+    working: [
+      {
+        name: "shortest life over the band of the wear coefficient",
+        relation: "L(k_high), the same march",
+        inputs: [given("k_high", "wear coefficient", (coefficient * high) / mid, "m²/N", "band, no source")],
+        value: value.low,
+        unit: "m",
+        source,
+      },
+      ...(worn
+        ? [
+            {
+              name: "longest life over the band of the wear coefficient",
+              relation: "L(k_low) = L k/k_low",
+              inputs: [
+                given("L", "hole drilled", footage, "m", "working: hole drilled by the bit"),
+                given("k", "wear coefficient", coefficient, "m²/N", "wear coefficient"),
+                given("k_low", "wear coefficient", (coefficient * low) / mid, "m²/N", "band, no source"),
+              ],
+              value: value.high,
+              unit: "m",
+              source,
+            },
+          ]
+        : []),
+    ],
+  };
+}
+
+/** Critical weight against speed in the bed where the flats of this life got hottest, at full and at half flow. */
+function heatCurvesOf(
+  traveler: ResolvedTraveler,
+  question: LifeQuestion,
+  beds: readonly LifeBed[],
+  { steps }: Life,
+): HeatCurves {
+  const { layout } = question.bit;
+  const hottest = steps.reduce<LifeStep | undefined>(
+    (most, step) => (most === undefined || step.hottestTemperature > most.hottestTemperature ? step : most),
+    undefined,
+  );
+  const bed = beds[hottest?.bedIndex ?? 0];
+  const cutters = layout.cutters.map((cutter) => ({ ...cutter, wornHeight: (CURVE_GRADE / 8) * cutter.faceDiameter }));
+  const trace = traceEdges({ ...layout, cutters });
+  const { temperature: fluidTemperature } = traveler.inquiry.fluid;
+  const curves = CURVE_FLOWS.flatMap((flowShare) => {
+    const film = filmsOf(traveler, question, flowShare)?.films;
+    if (!film && flowShare !== 1) return [];
+    const heat = { rock: bed.rock, fluidTemperature, film: film ?? barelyCooled(question) };
+    return [WEAR_QUICKENS_TEMPERATURE, COBALT_TABLE_LIMIT].map(
+      (temperature): HeatCurve => ({
+        temperature,
+        flowShare,
+        points: criticalWeights({
+          trace,
+          response: bed.response,
+          heat,
+          temperature,
+          rotarySpeeds: CURVE_RPM.map((rpm) => rpm * RPM),
+        }),
+      }),
+    );
+  });
+  return { bed: bed.name, grade: CURVE_GRADE, curves };
+}
