@@ -36,7 +36,7 @@ const NAMES = [
 
 /** Keeps what a march is asked for: moments for drawing, and means and extremes of its second half. */
 export function marchRecord(
-  { duration, scaledSpeed, bit, samples = USUAL_SAMPLES, twistDamping = 0 }: MarchInput,
+  { duration, scaledSpeed, scaledWeight: held, bit, samples = USUAL_SAMPLES, twistDamping = 0 }: MarchInput,
   { steadySpeed, steadyCut }: { readonly steadySpeed: number; readonly steadyCut: number },
 ) {
   const { wings, contactLoad, contactFriction } = bit;
@@ -66,7 +66,8 @@ export function marchRecord(
     cutRatios[kept] = flies ? 0 : found.cut / steadyCut;
     offsets[kept] = state.place - steadySpeed * at;
     torques[kept] = torqueOf(state, found, mode, at);
-    loads[kept] = flies ? 0 : wings * (found.cut + contactLoad * found.contact);
+    // Under a standing bit the rock bears all of the weight, whatever cut it stopped in.
+    loads[kept] = mode === "standing" ? held : flies ? 0 : wings * (found.cut + contactLoad * found.contact);
     kept++;
   }
 
