@@ -27,6 +27,22 @@ export function bitwright(...words: readonly string[]): CommandRun {
   return { status, out: stdout, err: stderr };
 }
 
+/** Processor time that a command takes in a process of its own, whatever else the machine does [s]; infinite without a shell. */
+export function processorSeconds(...words: readonly string[]): number {
+  const script = '"$@" > /dev/null; times';
+  const { stdout } = spawnSync("sh", ["-c", script, "sh", process.execPath, program, ...words], { encoding: "utf8" });
+  // The second line is that of the processes started: minutes and seconds of the user's and of the system's part.
+  const parts = [
+    ...(stdout ?? "")
+      .split("\n")
+      .slice(1)
+      .join(" ")
+      .matchAll(/(\d+)m([\d.]+)s/g),
+  ];
+  if (parts.length === 0) return Number.POSITIVE_INFINITY;
+  return parts.reduce((sum, [, minutes, seconds]) => sum + 60 * Number(minutes) + Number(seconds), 0);
+}
+
 /** Runs the same command line inside this process: quicker, for the second look at what a process has shown. */
 export async function bitwrightHere(...words: readonly string[]): Promise<CommandRun> {
   let out = "";
