@@ -4,6 +4,8 @@ import { formatQuantity, inUnit, type QuantityKind, type UnitSystem, unitFor } f
 /** Figures shown in one system of units. */
 export interface Figures {
   readonly of: (kind: QuantityKind, si: number) => string;
+  /** The figures of one column, all in the unit that suits the largest, so that it can be read down. */
+  readonly column: (kind: QuantityKind, values: readonly number[]) => readonly string[];
   /** Two figures in as many digits as it takes to see that they differ: `6.108 in`, `6.11 in`. */
   readonly apart: (kind: QuantityKind, one: number, other: number) => readonly [string, string];
   /** `low to high unit`, in one unit. */
@@ -32,6 +34,12 @@ export function figuresIn(system: UnitSystem): Figures {
   };
   return {
     of,
+    column: (kind, values) => {
+      const unit = unitFor(kind, system, Math.max(0, ...values.map(Math.abs)));
+      return values.map((value) =>
+        formatQuantity(kind, value, system, { figures: figuresFor(kind, value, system), unit }),
+      );
+    },
     apart: (kind, one, other) => {
       let shown = [of(kind, one), of(kind, other)] as const;
       for (let figures = USUAL_FIGURES + 1; shown[0] === shown[1] && figures <= MOST_FIGURES; figures++) {

@@ -19,14 +19,22 @@ const BY_RATE =
 /** How to run the bit in each bed, the computed beside the rule of thumb, and what stops it going faster. */
 export function runningLines({ cut }: Workup, figures: Figures, width: number): string[] {
   if (cut.beds.length === 0) return ["No bed of this hole is drilled with this bit."];
+  const weights = figures.column(
+    "force",
+    cut.beds.flatMap(({ weight, run: { computed, practice } }) => [weight, computed.weight, practice.weight]),
+  );
+  const torques = figures.column(
+    "torque",
+    cut.beds.map(({ drilling }) => drilling.bit.torque),
+  );
   const run = textTable(
     ["ground", "weight", "rotary", "rate low / mid / high", "torque", "advance", "faster stops at"],
-    cut.beds.map(({ bed, weight, rotarySpeed, rate, drilling, run: point }) => [
+    cut.beds.map(({ bed, rotarySpeed, rate, drilling, run: point }, at) => [
       bed.name,
-      figures.of("force", weight),
+      weights[3 * at],
       figures.of("rotary speed", rotarySpeed),
       figures.band("rate", rate),
-      figures.of("torque", drilling.bit.torque),
+      torques[at],
       figures.of("advance", drilling.advance),
       LIMIT_WORDS[point.computed.binds],
     ]),
@@ -34,12 +42,12 @@ export function runningLines({ cut }: Workup, figures: Figures, width: number): 
   );
   const rule = textTable(
     ["ground", "computed weight", "rotary", "rate", "rule weight", "rule rotary", "rate there", "MSE", "side force"],
-    cut.beds.map(({ bed, run: { computed, practice }, rateByPractice, drilling }) => [
+    cut.beds.map(({ bed, run: { computed, practice }, rateByPractice, drilling }, at) => [
       bed.name,
-      figures.of("force", computed.weight),
+      weights[3 * at + 1],
       figures.of("rotary speed", computed.rotarySpeed),
       figures.of("rate", computed.rate),
-      figures.of("force", practice.weight),
+      weights[3 * at + 2],
       figures.of("rotary speed", practice.rotarySpeed),
       rateByPractice === undefined ? "bit buries" : figures.of("rate", rateByPractice),
       figures.of("strength", drilling.mechanicalEnergy),

@@ -11,14 +11,30 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
   const { neutralPoint, balanceDepth, targetWeight, makeUpTorque } = string;
   const gauge = inquiry.inquiry.rig.gaugeForceFactor !== undefined;
   const shown = jointsToShow(string.joints);
-  const rows = shown.map(({ depth, bed, targetWeight: wanted, hangingWeight, feedForce, gaugeReading }) => [
+  const wanted = figures.column(
+    "force",
+    shown.map((joint) => joint.targetWeight),
+  );
+  const hanging = figures.column(
+    "force",
+    shown.map((joint) => joint.hangingWeight),
+  );
+  const feed = figures.column(
+    "force",
+    shown.map((joint) => Math.abs(joint.feedForce)),
+  );
+  const readings = figures.column(
+    "pressure",
+    shown.map((joint) => joint.gaugeReading ?? 0),
+  );
+  const rows = shown.map(({ depth, bed, feedForce, gaugeReading }, at) => [
     figures.of("depth", depth),
     bed,
-    figures.of("force", wanted),
-    figures.of("force", hangingWeight),
+    wanted[at],
+    hanging[at],
     actOf(feedForce),
-    Math.abs(feedForce) < FEED_DEAD_BAND ? "-" : figures.of("force", Math.abs(feedForce)),
-    ...(gauge ? [gaugeReading === undefined ? "-" : figures.of("pressure", gaugeReading)] : []),
+    Math.abs(feedForce) < FEED_DEAD_BAND ? "-" : feed[at],
+    ...(gauge ? [gaugeReading === undefined ? "-" : readings[at]] : []),
   ]);
   const heads = [
     "bit at",
