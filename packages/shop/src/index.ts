@@ -1,6 +1,7 @@
 export * from "./bands/index.ts";
 export * from "./card/index.ts";
 export * from "./face/index.ts";
+export * from "./life/index.ts";
 export * from "./map/index.ts";
 export * from "./profile/index.ts";
 export type { SheetTitle } from "./sheet/index.ts";

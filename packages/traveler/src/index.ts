@@ -2,6 +2,16 @@ export * from "./document/index.ts";
 export * from "./import/index.ts";
 export * from "./layout-file/index.ts";
 export * from "./quantity/index.ts";
+export {
+  type HeatCurve,
+  type HeatCurves,
+  type LifeOptions,
+  type LifeQuestion,
+  type LifeStation,
+  lifeStation,
+  lifeStationInSteps,
+  MOST_HOLES,
+} from "./stations/life-station.ts";
 export * from "./studies/index.ts";
 export { workUp } from "./work-up.ts";
 export * from "./workup.ts";

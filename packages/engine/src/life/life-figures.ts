@@ -13,6 +13,8 @@ export interface LifeFigures {
   readonly holes: number;
   /** Time on bottom [s]. */
   readonly timeOnBottom: number;
+  /** How the bit was worn at the start. */
+  readonly start: WearState;
   /** How the bit is worn in the end. */
   readonly worn: WearState;
   /** How its edges are worn in the end. */

@@ -13,8 +13,8 @@ const END_WORDS: Readonly<Record<LifeEndName, string>> = {
   gauge: "the gauge has lost as much as is allowed",
   rate: "the rate is no longer worth drilling",
   heat: "a cutter gets hotter than its diamond table bears",
-  "holes drilled": "all holes asked for are drilled and the bit is still within its limits",
-  stopped: "the reckoning was stopped before anything ended the bit; the figures are those so far",
+  "holes drilled": "All holes asked for are drilled and the bit is still within its limits",
+  stopped: "The reckoning was stopped before anything ended the bit; the figures are those so far",
 };
 
 const HELD_WORDS: Readonly<Record<RateLimitName, string>> = {
@@ -51,12 +51,12 @@ function endFinding({ beds }: LifeInput, { end, steps, footage }: LifeFigures): 
   const severity: Severity = end.by === "holes drilled" ? "note" : end.by === "heat" ? "stop" : "caution";
   const held = end.binds ? `, ${HELD_WORDS[end.binds]}` : "";
   const named = end.cutter === undefined ? "" : ` (cutter ${end.cutter})`;
-  const words = END_WORDS[end.by];
+  const ended = end.by !== "holes drilled" && end.by !== "stopped";
   return {
     code: `life-ends-${end.by.replace(/ /g, "-")}`,
     severity,
     where: bed.name,
-    message: `The life ends here: ${words}${named}${held}.`,
+    message: `${ended ? "The life ends here: " : ""}${END_WORDS[end.by]}${named}${held}.`,
     ...(end.value === undefined || end.by === "holes drilled"
       ? { value: footage, unit: "m" }
       : { value: end.value, limit: end.limit, unit: end.unit }),

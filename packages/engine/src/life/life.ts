@@ -1,4 +1,5 @@
 import { type Finding, gravestFirst, type Working } from "../quantity/index.ts";
+import { levelEdgeWear } from "./edge-wear.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import { lifeFindings } from "./life-findings.ts";
 import type { LifeInput } from "./life-input.ts";
@@ -32,7 +33,7 @@ export function life(input: LifeInput): Life {
  */
 export function lifeOf(input: LifeInput, { end, steps, wear, wornVolumes }: MarchedLife): Life {
   const last = steps.at(-1);
-  const worn = wearStateOf(input.layout)(wear);
+  const wearState = wearStateOf(input.layout);
   const { bottom } = input.beds[input.beds.length - 1];
   const inLast = last !== undefined && last.bedIndex === input.beds.length - 1 && last.depth >= bottom - SAME_DEPTH;
   const figures: LifeFigures = {
@@ -41,7 +42,8 @@ export function lifeOf(input: LifeInput, { end, steps, wear, wornVolumes }: Marc
     footage: last?.footage ?? 0,
     holes: last === undefined ? 0 : last.holeNumber - (inLast ? 0 : 1),
     timeOnBottom: last?.timeOnBottom ?? 0,
-    worn,
+    start: wearState(input.wear ?? input.layout.cutters.map(levelEdgeWear)),
+    worn: wearState(wear),
     wear,
     wornVolumes,
   };

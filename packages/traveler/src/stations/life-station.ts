@@ -16,8 +16,10 @@ import {
   type Life,
   type LifeBed,
   type LifeInput,
+  type LifeLimits,
   type LifeStep,
   life,
+  lifeLimitsOf,
   lifeMarch,
   lifeOf,
   traceEdges,
@@ -46,6 +48,8 @@ export interface LifeOptions {
   readonly holes?: number;
   /** Wear against what the program takes, as bits that came back have shown [-]; 1 where not given. */
   readonly wearFactor?: number;
+  /** Asked after every stretch; true ends the life with what it has. */
+  readonly shouldStop?: () => boolean;
 }
 
 /** Weight against speed at which the hottest cutter reaches a temperature, at one flow. */
@@ -71,6 +75,8 @@ export interface LifeStation {
   readonly beds: readonly LifeBed[];
   /** Holes asked for at most [-]. */
   readonly holes: number;
+  /** What ends a life. */
+  readonly limits: LifeLimits;
   /** Absent where the bit drills nothing of the hole. */
   readonly life?: Life;
   /** Footage over the band of the wear coefficient [m]; absent without a life. */
@@ -85,7 +91,7 @@ export interface LifeStation {
 export const MOST_HOLES = 1000;
 
 const RPM = (2 * Math.PI) / 60;
-const CURVE_RPM = [40, 60, 80, 100, 120, 150, 200] as const;
+const CURVE_RPM = [40, 50, 60, 70, 80, 90, 100, 110, 120, 140, 160, 180, 200] as const;
 const CURVE_FLOWS = [1, 0.5] as const;
 /** Wear for which the curves of critical weight are drawn: an eighth of every face, still a running bit [-]. */
 const CURVE_GRADE = 1;
@@ -102,14 +108,16 @@ export function lifeStation(
   return step.value;
 }
 
-/** The same a stretch at a time; told `true` in answer, it ends with the life so far. */
+/** The same a stretch at a time, for a caller that has to look after other things between the stretches. */
 export function* lifeStationInSteps(
   traveler: ResolvedTraveler,
   question: LifeQuestion,
-  { holes = MOST_HOLES, wearFactor = 1 }: LifeOptions = {},
-): Generator<LifeStep, LifeStation, boolean | undefined> {
+  { holes = MOST_HOLES, wearFactor = 1, shouldStop = () => false }: LifeOptions = {},
+): Generator<LifeStep, LifeStation, void> {
   const beds = lifeBeds(traveler, question);
-  if (beds.length === 0) return { beds, holes, findings: [], working: [] };
+  const tableLimit = isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT;
+  const limits = lifeLimitsOf({ tableLimit });
+  if (beds.length === 0) return { beds, holes, limits, findings: [], working: [] };
   const films = filmsOf(traveler, question);
   const input: LifeInput = {
     layout: question.bit.layout,
@@ -118,18 +126,22 @@ export function* lifeStationInSteps(
     fluidTemperature: traveler.inquiry.fluid.temperature,
     films: films?.films ?? barelyCooled(question),
     exposure: question.bit.review.body.exposure,
-    tableLimit: isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT,
+    tableLimit,
     ...(wearFactor === 1 ? {} : { wearCoefficient: wearFactor * WEAR_COEFFICIENT.mid }),
   };
   const march = lifeMarch(input);
   let step = march.next();
-  while (!step.done) step = march.next(yield step.value);
+  while (!step.done) {
+    yield step.value;
+    step = march.next(shouldStop());
+  }
   const lived = lifeOf(input, step.value);
   const spread = footageBandOf(input, lived);
   const heatCurves = heatCurvesOf(traveler, question, beds, lived);
   return {
     beds,
     holes,
+    limits,
     life: lived,
     footageBand: spread.value,
     ...(films ? { films } : {}),

@@ -1,0 +1,192 @@
+import { join } from "node:path";
+import type { Finding, LifeStep } from "@bitwright/engine";
+import { LIMIT_SHORT, lifeSheets } from "@bitwright/shop";
+import {
+  formatQuantity,
+  type HeatCurves,
+  inUnit,
+  type LifeStation,
+  lifeStationInSteps,
+  MOST_HOLES,
+  type QuantityKind,
+  type UnitSystem,
+  workUp,
+} from "@bitwright/traveler";
+import { columns } from "../columns.ts";
+import { Complaint } from "../complaint.ts";
+import { writeText } from "../files.ts";
+import { longWork, STOPPED_EARLY } from "../long-work.ts";
+import { PROGRAM } from "../program.ts";
+import { readTraveler } from "../read-traveler.ts";
+import type { Terminal } from "../terminal.ts";
+
+/** Options of `bitwright life`. */
+export interface LifeCommandOptions {
+  readonly holes?: string;
+  readonly wear?: string;
+  readonly out?: string;
+  readonly json?: boolean;
+  readonly units: UnitSystem;
+}
+
+const MOST_ASKED = 100_000;
+const LARGEST_FACTOR = 1000;
+/** Rows of the table, about. */
+const ROWS = 20;
+
+/**
+ * How far the bit of a traveler goes in its ground; gives the status to end with: 0, or 130 where Ctrl-C stopped it and what
+ * follows is what it had by then.
+ */
+export async function lifeCommand(file: string, options: LifeCommandOptions, terminal: Terminal): Promise<number> {
+  const { out, json, units } = options;
+  const holes = holesOf(options.holes);
+  const wearFactor = wearFactorOf(options.wear);
+  const workup = workUp(readTraveler(file));
+  const { result: station, stopped } = await longWork(
+    (shouldStop) => lifeStationInSteps(workup.inquiry, workup, { holes, wearFactor, shouldStop }),
+    {
+      terminal,
+      progressLine: ({ footage, holeNumber, outerGrade }) =>
+        `life: ${formatQuantity("depth", footage, units, { figures: 3 })} drilled, hole ${holeNumber} of ${holes} at most, outer grade ${outerGrade.toFixed(1)}`,
+    },
+  );
+  const sheets = out === undefined ? [] : lifeSheets(workup, station, { units, program: PROGRAM });
+  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  if (json) terminal.say(lifeJson(station));
+  else {
+    terminal.say(lifeText(station, units));
+    if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+  }
+  return stopped ? STOPPED_EARLY : 0;
+}
+
+function holesOf(text: string | undefined): number {
+  if (text === undefined) return MOST_HOLES;
+  const holes = Number(text);
+  if (text.trim() === "" || !Number.isInteger(holes) || holes < 1 || holes > MOST_ASKED) {
+    throw new Complaint([`--holes: got "${text}"; give a whole number from 1 to ${MOST_ASKED}`]);
+  }
+  return holes;
+}
+
+function wearFactorOf(text: string | undefined): number {
+  if (text === undefined) return 1;
+  const factor = Number(text);
+  if (text.trim() === "" || !(factor >= 1 / LARGEST_FACTOR && factor <= LARGEST_FACTOR)) {
+    throw new Complaint([
+      `--wear: got "${text}"; give how many times faster than usual the bits come back worn, from ${1 / LARGEST_FACTOR} to ${LARGEST_FACTOR}`,
+    ]);
+  }
+  return factor;
+}
+
+/** The station as JSON in SI; typed arrays as plain lists. */
+function lifeJson(station: LifeStation): string {
+  return JSON.stringify(station, (_, value: unknown) => (value instanceof Float64Array ? [...value] : value), 2);
+}
+
+function lifeText(station: LifeStation, units: UnitSystem): string {
+  const { life, footageBand, heatCurves } = station;
+  if (!life) return "No bed of this hole is drilled with this bit.";
+  const depth = (si: number, figures = 3) => formatQuantity("depth", si, units, { figures });
+  const { by } = life.end;
+  const whole = life.holes === 1 ? "1 hole" : `${life.holes} holes`;
+  const holes = by === "holes drilled" ? whole : `${whole} and a part of the next`;
+  const hours = (life.timeOnBottom / 3600).toFixed(0);
+  return [
+    [
+      `${depth(life.footage)} in ${holes}, ${hours} h on bottom.`,
+      ...(footageBand && footageBand.high > 1.01 * footageBand.low
+        ? [
+            `An order of magnitude: ${depth(footageBand.low, 2)} to ${depth(footageBand.high, 2)} over what is known of wear.`,
+          ]
+        : []),
+    ].join("\n"),
+    stepTable(station, life.steps, units),
+    ...(heatCurves ? [heatText(heatCurves, units)] : []),
+    station.findings.map((finding) => remark(finding, units)).join("\n"),
+  ].join("\n\n");
+}
+
+/** A remark in one line; one that speaks of a footage says which. */
+function remark({ severity, where, message, code, value }: Finding, units: UnitSystem): string {
+  const since = FROM_FOOTAGE.includes(code) && value !== undefined;
+  const at = since ? `, ${formatQuantity("depth", value, units, { figures: 3 })}` : "";
+  return `${severity.toUpperCase()} ${where}${at}: ${message}`;
+}
+
+/** Codes of the remarks whose figure is a footage. */
+const FROM_FOOTAGE: readonly string[] = ["gauge-under-new-tolerance", "carbide-rubs"];
+
+function stepTable({ beds }: LifeStation, steps: readonly LifeStep[], units: UnitSystem): string {
+  const figure = (kind: QuantityKind, si: number) => formatQuantity(kind, si, units, { figures: 3 });
+  return columns(
+    [
+      "bed",
+      "hole",
+      "drilled",
+      "rate",
+      "held by",
+      "weight",
+      "torque",
+      "hottest",
+      "inner",
+      "outer",
+      "gauge lost",
+      "hours",
+    ],
+    shownSteps(steps, beds.length).map((step) => [
+      beds[step.bedIndex].name,
+      String(step.holeNumber),
+      figure("depth", step.footage),
+      figure("rate", step.rate),
+      LIMIT_SHORT[step.binds],
+      formatQuantity("force", step.weight, units),
+      figure("torque", step.torque),
+      figure("temperature", step.hottestTemperature),
+      step.innerGrade.toFixed(2),
+      step.outerGrade.toFixed(2),
+      figure("length", step.undergauge),
+      inUnit("duration", step.timeOnBottom, "h").toFixed(1),
+    ]),
+  );
+}
+
+/** All steps where they are few; else the ends of the beds in some holes, evenly chosen, the first and the last among them. */
+function shownSteps(steps: readonly LifeStep[], beds: number): LifeStep[] {
+  if (steps.length <= ROWS) return [...steps];
+  const ends = steps.filter(
+    (step, k) =>
+      steps[k + 1] === undefined ||
+      steps[k + 1].bedIndex !== step.bedIndex ||
+      steps[k + 1].holeNumber !== step.holeNumber,
+  );
+  const lastHole = ends[ends.length - 1].holeNumber;
+  const holes = Math.max(2, Math.floor(ROWS / beds));
+  const chosen = new Set(Array.from({ length: holes }, (_, k) => Math.round(1 + (k / (holes - 1)) * (lastHole - 1))));
+  return ends.filter(({ holeNumber }) => chosen.has(holeNumber));
+}
+
+function heatText({ bed, grade, curves }: HeatCurves, units: UnitSystem): string {
+  const figure = (kind: QuantityKind, si: number) => formatQuantity(kind, si, units, { figures: 3 });
+  const heads = curves.map(
+    ({ temperature, flowShare }) =>
+      `${figure("temperature", temperature)}, ${flowShare === 1 ? "full flow" : `${Math.round(100 * flowShare)} % flow`}`,
+  );
+  const rows = curves[0].points.map(({ rotarySpeed }, k) => [
+    figure("rotary speed", rotarySpeed),
+    ...curves.map(({ points }) => {
+      const { weight } = points[k];
+      return weight === undefined ? "-" : figure("force", weight);
+    }),
+  ]);
+  if (curves.every(({ points }) => points.every(({ weight }) => weight === undefined))) {
+    const hottest = figure("temperature", Math.min(...curves.map(({ temperature }) => temperature)));
+    return `No weight at any speed from ${rows[0][0]} to ${rows[rows.length - 1][0]} gets a cutter to ${hottest} in ${bed} with every cutter worn level to grade ${grade}.`;
+  }
+  return [
+    `Weight at which the hottest cutter gets so hot in ${bed}, every cutter worn level to grade ${grade} (- : no weight gets it so hot):`,
+    columns(["rotary", ...heads], rows),
+  ].join("\n");
+}

@@ -1,0 +1,282 @@
+import {
+  COBALT_TABLE_LIMIT,
+  LEACHED_TABLE_LIMIT,
+  type Life,
+  type LifeBed,
+  type LifeLimits,
+  type LifeStep,
+  WEAR_QUICKENS_TEMPERATURE,
+  type WearState,
+} from "@bitwright/engine";
+import { formatQuantity, inUnit, type QuantityKind, type UnitSystem } from "@bitwright/traveler";
+import { plain } from "../map/map-frame.ts";
+import {
+  DRAWING_ROOM,
+  drawingSheet,
+  HALO,
+  INK,
+  type SheetTitle,
+  SOFT_INK,
+  STEEL,
+  spread,
+  TYPE,
+  textAt,
+} from "../sheet/index.ts";
+import {
+  type AxisRange,
+  type ChartPanel,
+  levelLine,
+  onPanel,
+  panelAxes,
+  panelLine,
+  rangeFromZero,
+  stackedPanels,
+} from "../stability/chart-panel.ts";
+import { element, linePath, type Svg } from "../svg/index.ts";
+import { bedGrounds, bedLook } from "./bed-look.ts";
+import { bedsLegend, legendHeightOf } from "./beds-legend.ts";
+import {
+  bedStretches,
+  growingSeries,
+  type LifeSeries,
+  manyHoles,
+  type SeriesPoint,
+  stretchSeries,
+} from "./life-series.ts";
+
+/** What the sheet of a life is made from. */
+export interface LifeDrawingInput {
+  readonly life: Pick<Life, "end" | "start" | "steps" | "footage" | "holes" | "findings">;
+  readonly beds: readonly LifeBed[];
+  readonly limits: LifeLimits;
+  /** Footage at the ends of what is known of wear [m]. */
+  readonly footageBand?: { readonly low: number; readonly high: number };
+  readonly title: SheetTitle;
+  readonly units: UnitSystem;
+  /** The hole in words, with both units. */
+  readonly hole?: string;
+  /** Start of every id in the drawing; `life` where not given. */
+  readonly id?: string;
+}
+
+/** Units of the axes of a life. */
+const UNITS = {
+  field: { depth: "ft", rate: "ft/h", force: "lbf", torque: "ft-lbf", temperature: "°F", length: "in" },
+  metric: { depth: "m", rate: "m/h", force: "kN", torque: "N m", temperature: "°C", length: "mm" },
+} as const satisfies Record<UnitSystem, Partial<Record<QuantityKind, string>>>;
+
+type Measure = keyof (typeof UNITS)["field"];
+
+const GAP = 6.4;
+
+/**
+ * Rate, weight, torque, heat, wear grades and gauge loss of a bit against the hole it has drilled, as a sheet of SVG. Over a
+ * few holes one line goes through the beds as they come, with the ground behind it; over many each bed has its own line.
+ */
+export function lifeDrawing(input: LifeDrawingInput): string {
+  const { life, beds, limits, title, units, hole, id = "life" } = input;
+  const { steps } = life;
+  const unit = UNITS[units];
+  const shown = (kind: Measure, si: number) => inUnit(kind, si, unit[kind]);
+  const many = manyHoles(steps);
+  const legendHeight = legendHeightOf(beds.length);
+  const frames = stackedPanels(6, {
+    left: DRAWING_ROOM.left + 15,
+    right: DRAWING_ROOM.right - (many ? 8 : 3),
+    top: DRAWING_ROOM.top + 7,
+    bottom: DRAWING_ROOM.bottomOfChart - 14 - legendHeight,
+    gap: GAP,
+  });
+  const x: AxisRange = { from: 0, to: shown("depth", life.footage) * 1.01 || 1 };
+  const panel = (at: number, y: AxisRange): ChartPanel => ({ ...frames[at], x, y });
+  const stretch = (kind: Measure, of: (step: LifeStep) => number) =>
+    stretchSeries(steps, of).map(
+      ({ points, ...series }): LifeSeries => ({
+        ...series,
+        points: points.map(([feet, value]): SeriesPoint => [shown("depth", feet), shown(kind, value)]),
+      }),
+    );
+  const growing = (of: (state: WearState) => number) =>
+    growingSeries(life, of).map(([feet, value]): SeriesPoint => [shown("depth", feet), value]);
+  const rate = stretch("rate", (step) => step.rate);
+  const weight = stretch("force", (step) => step.weight);
+  const torque = stretch("torque", (step) => step.torque);
+  const heat = stretch("temperature", (step) => step.hottestTemperature);
+  const inner = growing((step) => step.innerGrade);
+  const outer = growing((step) => step.outerGrade);
+  const gauge = growing((step) => shown("length", step.undergauge));
+  const marks = [WEAR_QUICKENS_TEMPERATURE, COBALT_TABLE_LIMIT, LEACHED_TABLE_LIMIT].filter(
+    (mark) => mark <= limits.temperature * (1 + 1e-9),
+  );
+  const hottest = heat.flatMap(({ points }) => points.map(([, value]) => value));
+  // The next mark over the hottest is shown, those beyond it would only press the lines down.
+  const nextMark = marks.map((mark) => shown("temperature", mark)).find((mark) => mark > Math.max(...hottest, 0));
+  const gaugeLimit = shown("length", limits.undergauge);
+  const panels = {
+    rate: panel(0, rangeFromZero(values(rate), 4)),
+    weight: panel(1, rangeFromZero(values(weight), 4)),
+    torque: panel(2, rangeFromZero(values(torque), 4)),
+    heat: panel(3, rangeFromZero([...hottest, ...(nextMark === undefined ? [] : [nextMark])], 4)),
+    grade: panel(
+      4,
+      rangeFromZero(
+        [...inner, ...outer].map(([, value]) => value),
+        4,
+      ),
+    ),
+    gauge: panel(5, rangeFromZero([...gauge.map(([, value]) => value), gaugeLimit], 4)),
+  };
+  const footageWords = `hole drilled with this bit, ${unit.depth}`;
+  const drawing: Svg[] = [
+    ...(many ? [] : Object.values(panels).map((each) => ground(id, each, steps, (si) => shown("depth", si)))),
+    panelAxes(panels.rate, { up: unit.rate, heading: "Rate" }),
+    panelAxes(panels.weight, { up: unit.force, heading: "Weight on bit" }),
+    panelAxes(panels.torque, { up: unit.torque, heading: "Torque at the bit" }),
+    panelAxes(panels.heat, { up: unit.temperature, heading: "Hottest rubbing surface" }),
+    panelAxes(panels.grade, { up: "grade, of 8", heading: "Mean wear grade of inner and outer cutters" }),
+    panelAxes(panels.gauge, { up: unit.length, heading: "Diameter lost at the gauge", across: footageWords }),
+    ...marks.flatMap((mark) =>
+      levelLine(panels.heat, shown("temperature", mark), HEAT_WORDS.get(mark) ?? "the diamond table's limit"),
+    ),
+    ...levelLine(panels.grade, limits.grade, "pulled at this grade"),
+    ...levelLine(panels.gauge, gaugeLimit, "pulled at this loss"),
+    ...(["rate", "weight", "torque", "heat"] as const).flatMap((name) =>
+      bedLines(id, panels[name], { rate, weight, torque, heat }[name]),
+    ),
+    panelLine(panels.grade, inner, { stroke: STEEL.line, dash: "2.4 0.8", class: "inner-grade" }),
+    panelLine(panels.grade, outer, { stroke: STEEL.face, width: 0.6, class: "outer-grade" }),
+    ...endWords(panels.grade, [
+      { words: "inner", at: inner.at(-1) },
+      { words: "outer", at: outer.at(-1) },
+    ]),
+    panelLine(panels.gauge, gauge, { stroke: STEEL.face, width: 0.6, class: "gauge-loss" }),
+    ...(many ? [] : bedNumbers(panels.rate, steps, (si) => shown("depth", si))),
+    bedsLegend(id, beds, units, many, {
+      left: DRAWING_ROOM.left,
+      right: DRAWING_ROOM.right,
+      top: DRAWING_ROOM.bottomOfChart - legendHeight,
+    }),
+  ];
+  const sub = subheading(input);
+  return drawingSheet({
+    id,
+    heading: "Life of the bit",
+    subheading: sub,
+    description: `Rate, weight, torque, hottest temperature, wear grades and gauge loss against the hole drilled. ${sub.join(" ")}`,
+    title,
+    view: many ? "one line for each bed" : "as the beds come",
+    units: [unit.depth, unit.rate, unit.force, unit.torque, unit.temperature, unit.length].join(", "),
+    hole: hole ?? title.hole ?? "",
+    definitions: bedGrounds(id),
+    drawing,
+  });
+}
+
+const HEAT_WORDS: ReadonlyMap<number, string> = new Map([
+  [WEAR_QUICKENS_TEMPERATURE, "wear quickens"],
+  [COBALT_TABLE_LIMIT, "limit of diamond with cobalt"],
+  [LEACHED_TABLE_LIMIT, "limit of leached diamond"],
+]);
+
+const values = (series: readonly LifeSeries[]): number[] =>
+  series.flatMap(({ points }) => points.map(([, value]) => value));
+
+function subheading({ life, footageBand, units }: LifeDrawingInput): string[] {
+  const depth = (si: number) => formatQuantity("depth", si, units, { figures: 2 });
+  const ended = life.findings.find(({ code }) => code.startsWith("life-ends-"));
+  const holes = life.holes === 1 ? "1 hole" : `${plain(life.holes)} holes`;
+  const first = `${depth(life.footage)} in ${holes} and a part. ${ended?.message ?? ""}`;
+  return [
+    life.end.by === "holes drilled" ? first.replace(" and a part", "") : first,
+    footageBand && footageBand.high > 1.01 * footageBand.low
+      ? `An order of magnitude: ${depth(footageBand.low)} to ${depth(footageBand.high)} over what is known of wear. Bits that come back set it right.`
+      : "An order of magnitude: wear is known within a factor of ten. Bits that come back set it right.",
+  ];
+}
+
+/** The ground behind a panel, each bed in its own pattern. */
+function ground(id: string, panel: ChartPanel, steps: readonly LifeStep[], toUnit: (si: number) => number): Svg {
+  return element(
+    "g",
+    { class: "ground" },
+    ...bedStretches(steps).map(({ bed, from, to }) => {
+      const [left] = onPanel(panel, toUnit(from), panel.y.from);
+      const [right] = onPanel(panel, toUnit(to), panel.y.from);
+      return element("rect", {
+        x: left,
+        y: panel.top,
+        width: right - left,
+        height: panel.bottom - panel.top,
+        fill: bedLook(id, bed).fill,
+      });
+    }),
+  );
+}
+
+/** Numbers of the beds over the uppermost panel, where they have room. */
+function bedNumbers(panel: ChartPanel, steps: readonly LifeStep[], toUnit: (si: number) => number): Svg[] {
+  return bedStretches(steps).flatMap(({ bed, from, to }) => {
+    const [left] = onPanel(panel, toUnit(from), panel.y.from);
+    const [right] = onPanel(panel, toUnit(to), panel.y.from);
+    if (right - left < 4) return [];
+    return [
+      textAt([(left + right) / 2, panel.top + 3.2], String(bed + 1), TYPE.caption, {
+        "text-anchor": "middle",
+        ...HALO,
+      }),
+    ];
+  });
+}
+
+/** The lines of a panel; where each bed has its own, its number stands at the end. */
+function bedLines(id: string, panel: ChartPanel, series: readonly LifeSeries[]): Svg[] {
+  const lines = series.map(({ bed, points }) =>
+    panelLine(
+      panel,
+      points,
+      bed === undefined
+        ? { stroke: STEEL.face, width: 0.5, class: "all-beds" }
+        : { ...bedLook(id, bed), class: `bed-${bed + 1}` },
+    ),
+  );
+  const numbered = series.flatMap(({ bed, points }) => {
+    const last = points.at(-1);
+    return bed === undefined || !last ? [] : [{ words: String(bed + 1), at: last }];
+  });
+  return [...lines, ...endWords(panel, numbered)];
+}
+
+/** Words right of where lines end, none over another. */
+function endWords(panel: ChartPanel, ends: readonly { words: string; at: SeriesPoint | undefined }[]): Svg[] {
+  const placed = ends
+    .flatMap(({ words, at }) => (at ? [{ words, at: onPanel(panel, at[0], at[1]) }] : []))
+    .sort((a, b) => a.at[1] - b.at[1]);
+  const heights = spread(
+    placed.map(({ at }) => at[1]),
+    TYPE.caption,
+  );
+  return placed.flatMap(({ words, at }, k) => {
+    const number = /^\d+$/.test(words);
+    const x = number ? panel.right + 4 : panel.right - 1;
+    const y = number ? heights[k] : heights[k] - 1.2;
+    return [
+      ...(number
+        ? [
+            element("path", {
+              d: linePath([
+                [at[0] + 0.3, at[1]],
+                [panel.right + 3, heights[k]],
+              ]),
+              stroke: SOFT_INK,
+              "stroke-width": 0.15,
+            }),
+          ]
+        : []),
+      textAt([x, y + (number ? 1 : 0)], words, TYPE.caption, {
+        "text-anchor": number ? "start" : "end",
+        fill: INK,
+        ...HALO,
+      }),
+    ];
+  });
+}

@@ -1,0 +1,43 @@
+import { formatQuantity, type LifeStation, type Workup } from "@bitwright/traveler";
+import { type Sheet, type SheetOptions, titleOf } from "../sheets.ts";
+import { heatDrawing } from "./heat-drawing.ts";
+import { lifeCsv } from "./life-csv.ts";
+import { lifeDrawing } from "./life-drawing.ts";
+
+/** The sheets of a life: the march as a drawing and as a table, the curves of critical weight; none without a life. */
+export function lifeSheets(
+  workup: Workup,
+  { life, beds, limits, footageBand, heatCurves }: LifeStation,
+  { units, program }: SheetOptions,
+): Sheet[] {
+  if (!life) return [];
+  const title = titleOf(workup, program);
+  const { diameter, diameterAsTyped } = workup.inquiry.inquiry.bitHole;
+  const hole = /mm\s*$/.test(diameterAsTyped)
+    ? diameterAsTyped
+    : `${diameterAsTyped} (${formatQuantity("diameter", diameter, "metric", { figures: 6 })})`;
+  const of = heatCurves ? 2 : 1;
+  return [
+    {
+      name: "life.svg",
+      text: lifeDrawing({
+        life,
+        beds,
+        limits,
+        units,
+        hole,
+        title: { ...title, sheet: `1 of ${of}` },
+        ...(footageBand ? { footageBand } : {}),
+      }),
+    },
+    ...(heatCurves
+      ? [
+          {
+            name: "heat.svg",
+            text: heatDrawing({ heatCurves, beds, units, hole, title: { ...title, sheet: `2 of ${of}` } }),
+          },
+        ]
+      : []),
+    { name: "life.csv", text: lifeCsv(life, { beds, units }) },
+  ];
+}
