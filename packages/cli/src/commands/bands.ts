@@ -73,7 +73,7 @@ function studyText({ beds, asked, seed, notReached }: BandsStudy, units: UnitSys
     ]);
     return [
       `${bed.name}, ${figure("depth", bed.top)} to ${figure("depth", bed.bottom)}: ${figure("force", bed.weight)} at ${figure("rotary speed", bed.rotarySpeed)}`,
-      columns(["", "P10 / P50 / P90", "driven by"], rows),
+      columns(["", "P10 / P50 / P90", "driven by"], rows, [0, 2]),
       `Rate held by: ${heldText(bed)} of ${samples === asked ? asked : `the ${samples} done of ${asked}`} samples.`,
     ].join("\n");
   });

@@ -1,6 +1,14 @@
 import { join } from "node:path";
 import { LIMIT_NAMES, mapSheets } from "@bitwright/shop";
-import { type BedMap, formatQuantity, mapStudy, type QuantityKind, type UnitSystem, workUp } from "@bitwright/traveler";
+import {
+  type BedMap,
+  formatQuantity,
+  type MapStudy,
+  mapStudy,
+  type QuantityKind,
+  type UnitSystem,
+  workUp,
+} from "@bitwright/traveler";
 import { columns } from "../columns.ts";
 import { Complaint } from "../complaint.ts";
 import { writeText } from "../files.ts";
@@ -28,7 +36,7 @@ export function mapCommand(file: string, { bed, out, json, units }: MapOptions, 
     return;
   }
   if (study.beds.length === 0) terminal.say("No bed of this hole is drilled with this bit.");
-  terminal.say(study.beds.map((one) => bedText(one, units)).join("\n\n"));
+  terminal.say([...study.beds.map((one) => bedText(one, units)), ...remarks(study)].join("\n\n"));
   if (out !== undefined) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
 }
 
@@ -43,7 +51,7 @@ export function noSuchBed(asked: string, beds: readonly { readonly bed: { readon
 }
 
 function bedText(
-  { name, rock, top, bottom, map, run, rule, rulePoint, rulePasses, inside, findings }: BedMap,
+  { name, rock, top, bottom, map, run, rule, rulePoint, rulePasses, inside }: BedMap,
   units: UnitSystem,
 ): string {
   const figure = (kind: QuantityKind, si: number) => formatQuantity(kind, si, units, { figures: 3 });
@@ -54,7 +62,6 @@ function bedText(
     figure("rate", point.rate),
     ends,
   ];
-  const heads = ["", "weight on bit", "rotary", "rate", "held by"];
   const points = [
     ...(map.best ? [row("best inside all limits", map.best, LIMIT_NAMES[map.best.binds])] : []),
     row("on the card", run, ""),
@@ -65,13 +72,27 @@ function bedText(
         ? `passes ${rulePasses.map((limit) => LIMIT_NAMES[limit]).join(", ")}`
         : "inside all limits",
     ),
+    ...inside.map((point) => row("most weight", point, LIMIT_NAMES[point.binds])),
   ];
-  const most = inside.map((point) => row("most weight", point, LIMIT_NAMES[point.binds]));
   const range = `${figure("force", rule.weight.low)} to ${figure("force", rule.weight.high)} at ${figure("rotary speed", rule.rotarySpeed.low)} to ${figure("rotary speed", rule.rotarySpeed.high)}`;
   return [
     `${name}, ${figure("depth", top)} to ${figure("depth", bottom)}, taken as ${rock}`,
-    columns(heads, [...points, ...most]),
+    columns(["", "weight on bit", "rotary", "rate", "held by"], points, [0, 4]),
     `The rule of thumb (common practice) is a box: ${range}.`,
-    ...findings.map(({ severity, message }) => `${severity.toUpperCase()} ${message}`),
   ].join("\n");
+}
+
+/** What is to be remarked, said once for all beds that it holds for. */
+function remarks({ beds }: MapStudy): string[] {
+  const said = new Map<string, string[]>();
+  for (const { name, findings } of beds) {
+    for (const { severity, message } of findings) {
+      const key = `${severity.toUpperCase()}\n${message}`;
+      said.set(key, [...(said.get(key) ?? []), name]);
+    }
+  }
+  return [...said].map(([key, names]) => {
+    const [severity, message] = key.split("\n");
+    return `${severity} ${names.join("; ")}: ${message}`;
+  });
 }

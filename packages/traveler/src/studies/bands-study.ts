@@ -6,8 +6,10 @@ import {
   type CoolingFilm,
   drillAtAdvance,
   type EdgeTrace,
+  FILM_COEFFICIENT_RANGE,
   type HeatConditions,
   heldRate,
+  mapBand,
   mechanicalSpecificEnergy,
   type RateLimits,
   type RockResponse,
@@ -102,12 +104,8 @@ export const USUAL_SAMPLES = 500;
 /** The seed where nobody asks for another [-]. */
 export const USUAL_SEED = 1;
 
-/**
- * How well a fluid cools a cutter against the film that is worked with, low, middle and high [-].
- *
- * @source (b) film of 0.1 to 10 W/(cm²·K) about 1: Glowka & Stone 1985, weak memory
- */
-const COOLING: Band = { low: 0.1, mid: 1, high: 10 };
+/** How well a fluid cools a cutter against the film that is worked with, low, middle and high [-]. */
+const COOLING: Band = mapBand(FILM_COEFFICIENT_RANGE, (coefficient) => coefficient / FILM_COEFFICIENT_RANGE.mid);
 
 /** The spread of rate, weight, torque and specific energy over what is not known of the ground, bed by bed. */
 export function bandsStudy(

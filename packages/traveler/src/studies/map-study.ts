@@ -24,7 +24,7 @@ import type { ResolvedRig } from "../document/resolved-traveler.ts";
 import { weightAvailable } from "../stations/string-of.ts";
 import type { Workup } from "../workup.ts";
 import { type RuleBox, ruleBox } from "./rule-box.ts";
-import { type StudiedBed, studiedBeds } from "./studied-beds.ts";
+import { studiedBeds } from "./studied-beds.ts";
 
 /** What to map, and what to keep out of. */
 export interface MapStudyOptions {
@@ -133,7 +133,7 @@ export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = 
           rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
         },
         rulePasses,
-        findings: mapFindings(studied, map, rule, rulePasses),
+        findings: mapFindings(name, map, rule, rulePasses),
       };
     }),
   };
@@ -186,8 +186,10 @@ const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
   contactTemperature: "the heat that the edges bear",
 };
 
+const wordsOf = (limits: readonly RateLimitName[]): string => limits.map((limit) => LIMIT_WORDS[limit]).join("; ");
+
 function mapFindings(
-  { name, cut }: StudiedBed,
+  name: string,
   { best, rotary }: RunningMap,
   rule: RuleBox,
   rulePasses: readonly RateLimitName[],
@@ -203,7 +205,7 @@ function mapFindings(
       code: "rule-of-thumb-passes-limits",
       severity: "note",
       where: name,
-      message: `The rule of thumb passes ${rulePasses.map((limit) => LIMIT_WORDS[limit]).join("; ")}. Ease the weight or the speed, as the map shows.`,
+      message: `The rule of thumb passes ${wordsOf(rulePasses)}. Ease the weight or the speed, as the map shows.`,
       value: rule.weight.mid,
       limit: best.weight,
       unit: "N",
@@ -223,18 +225,6 @@ function mapFindings(
       limit: rule.rotarySpeed.high,
       unit: "rad/s",
       source: commonPractice(),
-    });
-  }
-  if (cut.weight > best.weight * (1 + 1e-6) && cut.rotarySpeed >= best.rotarySpeed) {
-    findings.push({
-      code: "run-passes-limits",
-      severity: "caution",
-      where: name,
-      message: "The weight and speed set by hand lie outside the limits of the map.",
-      value: cut.weight,
-      limit: best.weight,
-      unit: "N",
-      source,
     });
   }
   return findings;
