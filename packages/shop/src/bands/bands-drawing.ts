@@ -42,12 +42,14 @@ export function bandsDrawings({ study, title, units, hole }: BandsDrawingInput):
 
 function subheading({ beds, seed, asked, notReached }: BandsStudy): string[] {
   const fewest = Math.min(...beds.map(({ bands }) => bands.samples));
-  const samples = fewest < asked ? `${fewest} of ${asked} samples, stopped early` : `${asked} samples`;
+  const early = fewest < asked || notReached.length > 0;
   const left = notReached.length > 0 ? ` Not reached: ${notReached.join("; ")}.` : "";
   return [
     "Bar: eight of ten such beds lie in it, one below and one above. Line in it: as many drill slower as faster.",
-    `Circle: the figure worked with. Blue strip: what drives the spread, by rank. ${samples} a bed, seed ${seed}.${left}`,
-    "At the weight and speed of the card, eased to the first limit. An estimate, never a permission.",
+    "Circle: the figure worked with. Blue strip: what drives the spread, by rank. An estimate, never a permission.",
+    early
+      ? `Stopped early: ${fewest} of ${asked} samples in the last bed, seed ${seed}.${left}`
+      : `At the weight and speed of the card, eased to the first limit. ${asked} samples a bed, seed ${seed}.`,
   ];
 }
 

@@ -78,7 +78,7 @@ export interface MapStudy {
 
 const RPM = (2 * Math.PI) / 60;
 /** A rotary with no slowest speed of its own still has to turn; slower than this no bit is run. */
-const LEAST_TURNING = 5 * RPM;
+const LEAST_TURNING = 10 * RPM;
 /** Steps between the speeds of a map: a half of five turns a minute, so that every ten is one of them [rad/s]. */
 const SPEED_STEP = 2.5 * RPM;
 /** Steps between the speeds of the list of most weights [-]. */
@@ -150,7 +150,7 @@ function rotaryOf({ rotarySpeedMin, rotarySpeedMax, rotarySpeeds }: ResolvedRig)
 /** Speeds from under the slowest to past the fastest of note, in whole tens of turns a minute at the ends. */
 function drawnSpeeds({ slowest, fastest }: SpeedRange, rule: RuleBox): number[] {
   const tens = (rpm: number, round: (n: number) => number) => 10 * round(rpm / 10);
-  const from = Math.max(10, tens((0.75 * Math.min(slowest, rule.rotarySpeed.low)) / RPM, Math.floor));
+  const from = Math.max(LEAST_TURNING / RPM, tens((0.75 * Math.min(slowest, rule.rotarySpeed.low)) / RPM, Math.floor));
   const to = tens((BEYOND * Math.max(fastest, rule.rotarySpeed.high)) / RPM, Math.ceil);
   return evenSteps(from * RPM, to * RPM, Math.round(((to - from) * RPM) / SPEED_STEP));
 }
