@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import type { SpeedWindow } from "@bitwright/engine";
 import { LIMIT_NAMES, mapSheets } from "@bitwright/shop";
 import {
   type BedMap,
@@ -12,6 +13,7 @@ import {
 import { columns } from "../columns.ts";
 import { Complaint } from "../complaint.ts";
 import { writeText } from "../files.ts";
+import { optionRotarySpeed } from "../option-quantity.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
@@ -19,15 +21,18 @@ import type { Terminal } from "../terminal.ts";
 /** Options of `bitwright map`. */
 export interface MapOptions {
   readonly bed?: string;
+  /** Speeds to keep out of, each as `84-92` in turns per minute. */
+  readonly avoid?: readonly string[];
   readonly out?: string;
   readonly json?: boolean;
   readonly units: UnitSystem;
 }
 
 /** Weight against speed for the beds of a traveler: tables on the terminal, a map of each bed in a folder. */
-export function mapCommand(file: string, { bed, out, json, units }: MapOptions, terminal: Terminal): void {
+export function mapCommand(file: string, { bed, avoid, out, json, units }: MapOptions, terminal: Terminal): void {
+  const windows = (avoid ?? []).map(speedWindow);
   const workup = workUp(readTraveler(file));
-  const study = mapStudy(workup, bed === undefined ? {} : { bed });
+  const study = mapStudy(workup, { avoid: windows, ...(bed === undefined ? {} : { bed }) });
   if (study.beds.length === 0 && bed !== undefined) throw noSuchBed(bed, workup.cut.beds);
   const sheets = out === undefined ? [] : mapSheets(workup, study, { units, program: PROGRAM });
   for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
@@ -38,6 +43,17 @@ export function mapCommand(file: string, { bed, out, json, units }: MapOptions, 
   if (study.beds.length === 0) terminal.say("No bed of this hole is drilled with this bit.");
   terminal.say([...study.beds.map((one) => bedText(one, units)), ...remarks(study)].join("\n\n"));
   if (out !== undefined) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+}
+
+/** Speeds to keep out of, as they were given: `84-92`. */
+function speedWindow(text: string): SpeedWindow {
+  const [, from, to] = /^\s*([\d.]+)\s*-\s*([\d.]+)\s*(?:rpm)?\s*$/.exec(text) ?? [];
+  if (from === undefined || to === undefined) {
+    throw new Complaint([`--avoid: got "${text}"; give two speeds in turns per minute, 84-92`]);
+  }
+  const [low, high] = [optionRotarySpeed("--avoid", from), optionRotarySpeed("--avoid", to)];
+  if (!(low < high)) throw new Complaint([`--avoid: got "${text}"; the slower speed goes first`]);
+  return { from: low, to: high, why: "as given" };
 }
 
 /** A complaint that names the beds there are. */

@@ -9,7 +9,7 @@ export interface MapPoint {
 }
 
 /** A stretch of the upper edge of the region along which one limit binds. */
-export interface BindingStretch {
+interface BindingStretch {
   readonly limit: RateLimitName;
   readonly points: readonly MapPoint[];
 }

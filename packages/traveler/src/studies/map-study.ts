@@ -133,7 +133,7 @@ export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = 
           rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
         },
         rulePasses,
-        findings: mapFindings(name, map, rule, rulePasses),
+        findings: [...mapFindings(name, map, rule, rulePasses), ...runFindings(name, rotarySpeed, avoid)],
       };
     }),
   };
@@ -187,6 +187,24 @@ const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
 };
 
 const wordsOf = (limits: readonly RateLimitName[]): string => limits.map((limit) => LIMIT_WORDS[limit]).join("; ");
+
+/** The card knows nothing of speeds to keep out of. */
+function runFindings(name: string, rotarySpeed: number, avoid: readonly SpeedWindow[]): Finding[] {
+  const inside = avoid.find(({ from, to }) => rotarySpeed > from && rotarySpeed < to);
+  if (!inside) return [];
+  return [
+    {
+      code: "run-in-speeds-to-avoid",
+      severity: "caution",
+      where: name,
+      message: `The speed on the card lies in speeds to keep out of: ${inside.why}. Turn slower or faster, at a weight that the map allows there.`,
+      value: rotarySpeed,
+      limit: inside.from,
+      unit: "rad/s",
+      source: derivedFrom("map of weight against speed"),
+    },
+  ];
+}
 
 function mapFindings(
   name: string,

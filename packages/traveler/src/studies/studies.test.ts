@@ -82,7 +82,10 @@ describe("mapStudy", () => {
     expect(shale.map.best?.rotarySpeed ?? 0).toBeLessThanOrEqual(100 * rpm * (1 + 1e-9));
     const none = mapStudy(workup, { bed: "shale", avoid: [{ from: 1, to: 500 * rpm, why: "all" }] }).beds[0];
     expect(none.map.best).toBeUndefined();
-    expect(none.findings.map(({ code }) => code)).toEqual(["no-speed-left"]);
+    expect(none.findings.map(({ code }) => code)).toEqual(["no-speed-left", "run-in-speeds-to-avoid"]);
+    const beside = mapStudy(workup, { bed: "shale", avoid: [{ from: 150 * rpm, to: 160 * rpm, why: "swing" }] })
+      .beds[0];
+    expect(beside.findings.map(({ code }) => code)).not.toContain("run-in-speeds-to-avoid");
   });
 
   it("maps a rig that names no slowest speed, and one with gears only", () => {
