@@ -62,6 +62,8 @@ describe.each(Object.keys(ODD_TRAVELERS) as OddTraveler[])("%s", (name) => {
     for (const { feedForce, hangingWeight, targetWeight } of workup.string?.joints ?? []) {
       expect(Math.abs(feedForce + hangingWeight + rig.topHeadWeight - rig.drag - targetWeight)).toBeLessThan(1e-6);
     }
+    const ceiling = workup.flow.circuit?.cleaning.rateCeiling.mid ?? 0;
+    if (ceiling > 0) for (const { rate } of workup.cut.beds) expect(rate.high).toBeLessThanOrEqual(ceiling);
     const over = (workup.flow.circuit?.pumpPressure ?? 0) > pump.pressureRating;
     expect(workup.findings.some(({ code }) => code === "flow.pump-pressure") || !over).toBe(true);
     for (const { message, source } of remarksIn(workup).findings) {

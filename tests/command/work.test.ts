@@ -246,7 +246,12 @@ describe.each(examples)("bitwright work examples/%s", (name) => {
       expectShown("weight on bit by rule of thumb, ", "force", 3, bed.name);
       expectShown("rotary speed by rule of thumb, ", "rotary speed", 3, bed.name);
     }
-    for (const { joint } of workup.string?.joints ?? []) expectShown(`hanging weight, joint ${joint}`, "force");
+    for (const { joint, bed, feedForce } of workup.string?.joints ?? []) {
+      expectShown(`hanging weight, joint ${joint}`, "force", 3, bed);
+      const feed = workings.find((one: Working) => one.name === `feed force, joint ${joint}, ${bed}`);
+      expect(feed?.value, `feed at joint ${joint} in ${bed}`).toBe(feedForce);
+      expectShown(`feed gauge, joint ${joint}`, "pressure", 3, bed);
+    }
     for (const start of ["port pressure drop", "pump pressure", "pressure drop, pipe"]) expectShown(start, "pressure");
     expectShown("port speed", "speed");
     expectShown(`uphole speed, ${workup.flow.circuit?.slowestAnnulus.name}`, "uphole speed");

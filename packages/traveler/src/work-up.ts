@@ -18,32 +18,41 @@ export type SoundTraveler = Pick<Extract<ParsedTraveler, { ok: true }>, "resolve
  * The one pipeline: a traveler that was read without problems → the job worked up.
  *
  * ground → advice → bit → cut → string → flow → card, each a pure function of what came before. The flow is looked at
- * twice: once for the rate that it can clean, which limits the cut, and once at the rate the cut makes.
+ * first for the rate that it can clean, which limits the cut, again where the chips come out larger than reckoned with,
+ * and at last at the rate the cut makes.
  */
 export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const ground = groundStation(resolved);
   const advice = adviceStation(resolved, ground, pressureForBit(resolved));
   const bit = bitStation(resolved, advice);
   const drilled = bedsInHole(ground, advice);
+  const { bitHole } = resolved.inquiry;
   const { ports } = bit;
   const { slotArea, leastExposure } = bit.review.body;
   const sticky = advice.bit.mix.stickyShare > 0;
   const washed = { ports, stickyGround: sticky, ...(slotArea === undefined ? {} : { slotArea }) };
-  const ceiling = cleaningRate(resolved, washed);
-  const cut = cutStation(resolved, {
-    layout: bit.layout,
-    exposure: leastExposure,
-    beds: drilled,
-    known: bit.findings,
-    ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
-  });
+  const cutUnder = (ceiling: number | undefined) =>
+    cutStation(resolved, {
+      layout: bit.layout,
+      exposure: leastExposure,
+      beds: drilled,
+      known: bit.findings,
+      ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
+    });
+  let cut = cutUnder(cleaningRate(resolved, washed));
+  // A deep cut makes larger chips than were reckoned with, which fall faster: where they lower the ceiling, it counts.
+  for (let looks = 0; looks < CHIP_LOOKS; looks++) {
+    const ceiling = cleaningRate(resolved, washed, fastestChip(cut.beds).chipSize);
+    if (ceiling === undefined || !cut.beds.some(({ rate }) => rate.high > ceiling)) break;
+    cut = cutUnder(ceiling);
+  }
   const string = stringStation(resolved, cut.beds);
   const flow = flowStation(resolved, { ...washed, ...fastestChip(cut.beds) });
   const findings = gravestFirst([
     ...named("inquiry", inquiryFindings(resolved, cut.beds)),
     ...named("ground", ground.findings),
     ...ground.beds
-      .filter(({ bed }) => bed.bottom > resolved.inquiry.bitHole.from)
+      .filter(({ bed }) => bed.bottom > bitHole.from && bed.top < bitHole.to)
       .flatMap((bed) => named("ground", bed.findings)),
     ...named("advice", advice.findings),
     ...named("bit", bit.findings),
@@ -67,6 +76,9 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
     findings,
   };
 }
+
+/** Looks at the chips that a lower ceiling makes; they grow again where the lower rate is turned more slowly [-]. */
+const CHIP_LOOKS = 4;
 
 function named(station: StationName, findings: readonly Finding[]): StationFinding[] {
   return findings.map((finding) => ({ ...finding, station }));

@@ -67,9 +67,15 @@ const RULES: Readonly<Record<Hazard, HazardRule>> = {
  * @source (c) common practice, no source
  */
 export function fitByHazard(bed: AdvisedBed): FitRemark {
-  const rules = bed.hazards.map((hazard) => ({ hazard, ...RULES[hazard] }));
+  const told = bed.hazards.map((hazard) => ({ hazard, ...RULES[hazard] }));
+  const verdict = worstVerdict(told.map((rule) => rule.verdict));
+  // What decided is said first: a bed that asks for care is not explained by a hazard that does not hurt the bit.
+  const rules = [
+    ...told.filter((rule) => rule.verdict === verdict),
+    ...told.filter((rule) => rule.verdict !== verdict),
+  ];
   return {
-    verdict: worstVerdict(rules.map((rule) => rule.verdict)),
+    verdict,
     reasons: rules.map(({ hazard, sentence }) => ({ sentence, rule: `hazard: ${hazard}`, source: commonPractice() })),
     cautions: rules.map((rule) => rule.caution),
     findings: [],

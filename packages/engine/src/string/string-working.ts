@@ -82,10 +82,11 @@ function jointWorking(input: StringStationInput, figures: StringFigures, row: Jo
     const factor = row.feedForce < 0 ? holdBackGaugeForceFactor : gaugeForceFactor;
     workings.push({
       name: `feed gauge, joint ${row.joint}`,
-      relation: "p = |F|/k",
+      relation: "p = p₀ + |F|/k",
       inputs: [
         given("F", "feed force", row.feedForce, "N", feed),
         given("k", "force for each unit of gauge pressure", factor, "N/Pa", INPUT),
+        given("p₀", "reading that just moves the empty feed", gauge.zeroReading ?? 0, "Pa", INPUT),
       ],
       value: row.gaugeReading,
       unit: "Pa",

@@ -97,7 +97,7 @@ export function cutterTableRows({ layout, units, perCutter = {}, cutting, number
     "cutter",
     "wing",
     ...columns.map((column) => `${column.name} [${column[units][0]}]`),
-    ...(cutting ? ["in", `at weight on bit [${weightUnit}]`] : []),
+    ...(cutting ? ["bed", `at weight on bit [${weightUnit}]`] : []),
   ];
   const rows = layout.cutters.map(({ wing }, k) => [
     numbers?.[k] ?? String(k + 1),

@@ -63,7 +63,7 @@ function orderedBit(asked: ResolvedBitSpec, traveler: ResolvedTraveler, advice: 
     profile: line,
     inWords: [
       `${diameter(asked.diameter)} ${spec.material}`,
-      `${wings} wings of ${cutters}`,
+      `${counted(wings, "wing")} of ${cutters}`,
       ...cutterWords(spec.cutter, layout),
       portWords(ports),
       review.classification,
@@ -96,7 +96,8 @@ function measuredBit(bit: ResolvedMeasuredBit, traveler: ResolvedTraveler, advic
     layout,
     inWords: [
       `${diameter(bit.diameter)} ${material} as measured`,
-      wings > 0 ? `${wings} wings, ${layout.cutters.length} cutters` : `${layout.cutters.length} cutters`,
+      ...(wings > 0 ? [counted(wings, "wing")] : []),
+      counted(layout.cutters.length, "cutter"),
       worn > 0 ? `${worn} of them worn` : "none worn",
       portWords(ports),
       review.classification,
@@ -107,6 +108,10 @@ function measuredBit(bit: ResolvedMeasuredBit, traveler: ResolvedTraveler, advic
     findings: [...findings, ...review.findings],
     working: review.working,
   };
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
 function diameter(si: number): string {
@@ -127,7 +132,7 @@ function cutterWords({ code, chamferAngle, leachedDepth }: Cutter, { cutters }: 
 }
 
 function portWords({ count, diameter: one }: ResolvedPorts): string {
-  return `${count} ports of ${diameter(one)}`;
+  return `${counted(count, "port")} of ${diameter(one)}`;
 }
 
 /** The bore of the casing that the bit has to pass, where one is set above its hole. */

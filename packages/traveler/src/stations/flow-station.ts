@@ -61,10 +61,12 @@ export function flowStation(traveler: ResolvedTraveler, question: FlowQuestion):
 export function cleaningRate(
   traveler: ResolvedTraveler,
   washed: Pick<FlowQuestion, "ports" | "slotArea" | "stickyGround">,
+  chipSize = USUAL_CHIP_SIZE,
 ): number | undefined {
-  const { circuit: through } = flowStation(traveler, { ...washed, chipSize: USUAL_CHIP_SIZE });
+  const { circuit: through } = flowStation(traveler, { ...washed, chipSize });
   const ceiling = through?.cleaning.rateCeiling.mid;
-  return ceiling !== undefined && ceiling > 0 ? ceiling : undefined;
+  // Where no chip rises nothing is cleaned: the rate is held to next to nothing and the flow's own remark says stop.
+  return ceiling === undefined ? undefined : Math.max(ceiling, NO_RATE);
 }
 
 /** Pressure that the pump has left for the ports once pipe and hole have taken theirs [Pa]. */
@@ -87,6 +89,8 @@ export function pressureForBit(traveler: ResolvedTraveler): number {
  * @source (c) common practice, no source: an eighth of an inch
  */
 export const USUAL_CHIP_SIZE = 3.175e-3;
+/** A rate that is none: a foot in a month [m/s]. */
+const NO_RATE = 1e-7;
 /** A pump whose pressure is used up before the bit still gives the ports something to be chosen by [-]. */
 const LEAST_SHARE_FOR_BIT = 0.05;
 
@@ -128,9 +132,11 @@ function airNeed({ inquiry }: ResolvedTraveler, rate = 0): Omit<FlowStation, "fl
     code: short ? "air-too-little" : "air-enough",
     severity: short ? "stop" : "note",
     where: "flow",
-    message: short
-      ? "The compressor does not lift the chips from the end of this hole. More air, a smaller annulus, or foam."
-      : "The compressor lifts the chips from the end of this hole.",
+    message: !compressor
+      ? "No compressor is named; it must give at least this much free air to lift the chips from the end of this hole."
+      : short
+        ? "The compressor does not lift the chips from the end of this hole. More air, a smaller annulus, or foam."
+        : "The compressor lifts the chips from the end of this hole.",
     ...(compressor ? { value: compressor.flow } : {}),
     limit: need,
     unit: "m³/s",

@@ -4,7 +4,6 @@ import {
   type RegularThread,
   type StringStation as StringAtOneWeight,
   stringStation as stringAtOneWeight,
-  weightByDepth,
 } from "@bitwright/engine";
 import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { BedCut } from "./cut-station.ts";
@@ -51,12 +50,31 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
     rotarySpeed: hardest.rotarySpeed,
     ...(thread ? { thread } : {}),
   });
-  const joints = beds.flatMap(({ bed, weight }) =>
-    weightByDepth({ ...common, depth: bed.bottom, targetWeight: weight })
+  const perBed = beds.map(({ bed, weight }) => {
+    const down = stringAtOneWeight({
+      ...common,
+      depth: bed.bottom,
+      targetWeight: weight,
+      bitDiameter: bitHole.diameter,
+    });
+    const joints = down.rows
       .filter(({ depth }) => depth > bed.top)
-      .map((row) => ({ ...row, bed: bed.name, targetWeight: weight })),
-  );
-  return { ...whole, targetWeight, joints };
+      .map((row) => ({ ...row, bed: bed.name, targetWeight: weight }));
+    const ofJoints = joints.flatMap(({ joint }) =>
+      down.working.filter(({ name }) => name.endsWith(`, joint ${joint}`)),
+    );
+    return { joints, working: ofJoints.map((one) => ({ ...one, name: `${one.name}, ${bed.name}` })) };
+  });
+  return {
+    ...whole,
+    targetWeight,
+    joints: perBed.flatMap(({ joints }) => joints),
+    // The feed is shown for the weight of each bed: its workings take the place of those for the largest weight.
+    working: [
+      ...whole.working.filter(({ name }) => !/, joint \d+$/.test(name)),
+      ...perBed.flatMap(({ working }) => working),
+    ],
+  };
 }
 
 function gaugeOf(gaugeForceFactor: number, zeroReading: number) {
