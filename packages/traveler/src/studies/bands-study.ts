@@ -1,49 +1,7 @@
-import {
-  advancePerRevolution,
-  type Band,
-  type Bands,
-  bandsInSteps,
-  type CoolingFilm,
-  drillAtAdvance,
-  type EdgeTrace,
-  FILM_COEFFICIENT_RANGE,
-  type HeatConditions,
-  heldRate,
-  mapBand,
-  mechanicalSpecificEnergy,
-  type RateLimits,
-  type RockResponse,
-  rateOfPenetration,
-  type UncertainInput,
-} from "@bitwright/engine";
-import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
-import { flowStation, USUAL_CHIP_SIZE } from "../stations/flow-station.ts";
+import { type Bands, bandsInSteps, type UncertainInput } from "@bitwright/engine";
 import type { Workup } from "../workup.ts";
-import { type StudiedBed, type StudiedBit, studiedBeds } from "./studied-beds.ts";
-
-/** What is uncertain about a bed, by the names that results use. */
-export type BedUncertainty =
-  | "strength"
-  | "specific energy over strength"
-  | "contact stress over strength"
-  | "friction on the cutter face"
-  | "friction of flats"
-  | "growth of contact with depth"
-  | "cooling by the fluid"
-  | "what the flow cleans";
-
-/** Figures of a bed whose spread is worked out. */
-export type BedFigure =
-  /** Rate at the weight and speed of the run, eased to the first limit [m/s]. */
-  | "rate"
-  /** Rate at that weight and speed if nothing held it [m/s]. */
-  | "freeRate"
-  /** Weight that makes the rate of the run at its speed [N]. */
-  | "weightForRate"
-  /** Torque at that weight, nothing holding it [N·m]. */
-  | "torque"
-  /** MSE at that weight and speed, nothing holding it [Pa]. */
-  | "mechanicalEnergy";
+import { type BedFigure, type BedInputs, type BedUncertainty, inputsOf, sampleOf } from "./bed-sample.ts";
+import { type StudiedBed, studiedBeds } from "./studied-beds.ts";
 
 /** How to sample. */
 export interface BandsStudyOptions {
@@ -74,7 +32,7 @@ export interface BedBands {
   readonly rotarySpeed: number;
   /** The figures at the best single values, as the workup prints them. */
   readonly worked: Readonly<Record<BedFigure, number>>;
-  readonly inputs: Readonly<Partial<Record<BedUncertainty, UncertainInput>>>;
+  readonly inputs: BedInputs;
   readonly bands: Bands<BedUncertainty, BedFigure>;
 }
 
@@ -103,9 +61,6 @@ export interface BandsStudyProgress {
 export const USUAL_SAMPLES = 500;
 /** The seed where nobody asks for another [-]. */
 export const USUAL_SEED = 1;
-
-/** How well a fluid cools a cutter against the film that is worked with, low, middle and high [-]. */
-const COOLING: Band = mapBand(FILM_COEFFICIENT_RANGE, (coefficient) => coefficient / FILM_COEFFICIENT_RANGE.mid);
 
 /** The spread of rate, weight, torque and specific energy over what is not known of the ground, bed by bed. */
 export function bandsStudy(
@@ -151,7 +106,7 @@ export function* bandsStudyInSteps(
   return { seed, asked: samples, beds: done, notReached: studied.beds.slice(done.length).map(({ name }) => name) };
 }
 
-function bedBands({ number, name, cut }: StudiedBed, inputs: BedBands["inputs"], bands: BedBands["bands"]): BedBands {
+function bedBands({ number, name, cut }: StudiedBed, inputs: BedInputs, bands: BedBands["bands"]): BedBands {
   const { ground, bed, weight, rotarySpeed, drilling, rate } = cut;
   return {
     number,
@@ -171,80 +126,4 @@ function bedBands({ number, name, cut }: StudiedBed, inputs: BedBands["inputs"],
     inputs,
     bands,
   };
-}
-
-/** What is not known of a bed. Strength, ratios and frictions are known by a factor, the friction angle by a difference. */
-function inputsOf(traveler: ResolvedTraveler, studied: StudiedBit, { cut, limits }: StudiedBed): BedBands["inputs"] {
-  const { rock, confinedStrength } = cut.ground;
-  const byFactor = (band: Band): UncertainInput => ({ band, law: band.low > 0 ? "log-normal" : "normal" });
-  const cleans = cleaningBand(traveler, studied, limits);
-  return {
-    strength: byFactor(confinedStrength),
-    "specific energy over strength": byFactor(rock.specificEnergyRatio),
-    "contact stress over strength": byFactor(rock.contactStressRatio),
-    "friction on the cutter face": { band: rock.faceFriction, law: "normal" },
-    "friction of flats": byFactor(rock.flatFriction),
-    "growth of contact with depth": byFactor(rock.kappa),
-    "cooling by the fluid": byFactor(COOLING),
-    ...(cleans ? { "what the flow cleans": byFactor(cleans) } : {}),
-  };
-}
-
-/** What the flow cleans by the slip methods, where it is what limits the rate and not a figure set by hand. */
-function cleaningBand(traveler: ResolvedTraveler, { washed }: StudiedBit, { rate }: RateLimits): Band | undefined {
-  const { circuit } = flowStation(traveler, { ...washed, chipSize: USUAL_CHIP_SIZE });
-  const ceiling = circuit?.cleaning.rateCeiling;
-  return rate !== undefined && ceiling && ceiling.mid === rate && ceiling.low > 0 ? ceiling : undefined;
-}
-
-function sampleOf(
-  trace: EdgeTrace,
-  { cut, limits, heat }: StudiedBed,
-  values: Readonly<Record<BedUncertainty, number>>,
-) {
-  const { weight, rotarySpeed, drilling } = cut;
-  const response: RockResponse = {
-    specificEnergy: values.strength * values["specific energy over strength"],
-    contactStress: values.strength * values["contact stress over strength"],
-    faceFriction: values["friction on the cutter face"],
-    flatFriction: values["friction of flats"],
-    kappa: values["growth of contact with depth"],
-  };
-  const cleans = values["what the flow cleans"] as number | undefined;
-  const run = heldRate({
-    trace,
-    response,
-    rotarySpeed,
-    weight,
-    limits: { ...withoutWeight(limits), ...(cleans === undefined ? {} : { rate: cleans }) },
-    heat: cooledBy(heat, values["cooling by the fluid"]),
-  });
-  const { advance, bit } = run.free;
-  const { torque } = bit;
-  const { holeRadius } = trace;
-  const rate = rateOfPenetration({ advance, rotarySpeed });
-  const wanted = advancePerRevolution({ rate: drilling.rate, rotarySpeed });
-  return {
-    figures: {
-      rate: run.rate,
-      freeRate: rate,
-      weightForRate: drillAtAdvance({ trace, response }, wanted).bit.weight,
-      torque,
-      mechanicalEnergy:
-        rate > 0 ? mechanicalSpecificEnergy({ weight, torque, rotarySpeed, rate, holeRadius }) : Number.NaN,
-    },
-    outcome: run.heldBy,
-  };
-}
-
-/** The run has its weight; what rig and string could give beyond it does not matter. */
-function withoutWeight({ weight: _, ...others }: RateLimits): RateLimits {
-  return others;
-}
-
-function cooledBy(heat: HeatConditions, factor: number): HeatConditions {
-  const { film } = heat;
-  if (!film) return heat;
-  const scaled = (one: CoolingFilm): CoolingFilm => ({ ...one, coefficient: one.coefficient * factor });
-  return { ...heat, film: "coefficient" in film ? scaled(film) : film.map(scaled) } as HeatConditions;
 }

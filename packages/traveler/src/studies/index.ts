@@ -3,13 +3,12 @@ export {
   type BandsStudyOptions,
   type BandsStudyProgress,
   type BedBands,
-  type BedFigure,
-  type BedUncertainty,
   bandsStudy,
   bandsStudyInSteps,
   USUAL_SAMPLES,
   USUAL_SEED,
 } from "./bands-study.ts";
+export type { BedFigure, BedInputs, BedUncertainty } from "./bed-sample.ts";
 export { type BedMap, type InsidePoint, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
 export { type RuleBox, ruleBox } from "./rule-box.ts";
 export { type StudiedBed, type StudiedBit, studiedBeds } from "./studied-beds.ts";
