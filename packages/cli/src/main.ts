@@ -1,9 +1,12 @@
 import { Command, CommanderError } from "commander";
+import { bandsCommand } from "./commands/bands.ts";
 import { checkCommand } from "./commands/check.ts";
 import { drillCommand } from "./commands/drill.ts";
 import { engageCommand } from "./commands/engage.ts";
 import { groundCommand } from "./commands/ground.ts";
 import { layoutCommand } from "./commands/layout.ts";
+import { lifeCommand } from "./commands/life.ts";
+import { mapCommand } from "./commands/map.ts";
 import { schemaCommand } from "./commands/schema.ts";
 import { workCommand } from "./commands/work.ts";
 import { Complaint } from "./complaint.ts";
@@ -12,12 +15,17 @@ import { processTerminal, type Terminal } from "./terminal.ts";
 
 const BAD_INPUT = 2;
 
+const gather = (value: string, before: readonly string[]) => [...before, value];
+
 /** Runs one command; gives the status the process ends with: 0 done, 1 a fault of the program, 2 bad input. */
 export async function run(words: readonly string[], terminal: Terminal = processTerminal): Promise<number> {
-  const program = bitwright(terminal);
+  let status = 0;
+  const program = bitwright(terminal, (ended) => {
+    status = ended;
+  });
   try {
     await program.parseAsync(words, { from: "user" });
-    return 0;
+    return status;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : BAD_INPUT;
     if (error instanceof Complaint) {
@@ -31,7 +39,8 @@ export async function run(words: readonly string[], terminal: Terminal = process
   }
 }
 
-function bitwright(terminal: Terminal): Command {
+/** `endWith` hears the status of a long command that was stopped early. */
+function bitwright(terminal: Terminal, endWith: (status: number) => void): Command {
   const program = new Command("bitwright")
     .description("The traveler of a PDC drag bit: from the driller's call to the card.")
     .exitOverride()
@@ -57,6 +66,25 @@ function bitwright(terminal: Terminal): Command {
     .argument("<traveler>", "traveler file")
     .option("--json", "taken for the sake of habit: the layout is always JSON in SI")
     .action((file) => layoutCommand(file, terminal));
+  command("map", "weight against rotary speed for each bed, with every limit and the best point")
+    .argument("<traveler>", "traveler file")
+    .option("--bed <name>", "only this bed")
+    .option("--avoid <rpm-rpm>", "rotary speeds to keep out of, 84-92; repeat for each", gather, [])
+    .option("--out <folder>", "write a map of each bed and its table there")
+    .action((file, options) => mapCommand(file, options, terminal));
+  command("bands", "spread of rate, weight and torque over what is not known of the ground")
+    .argument("<traveler>", "traveler file")
+    .option("--bed <name>", "only this bed")
+    .option("--samples <count>", "draws for each bed")
+    .option("--seed <number>", "the same seed gives the same draws")
+    .option("--out <folder>", "write the picture and its table there")
+    .action(async (file, options) => endWith(await bandsCommand(file, options, terminal)));
+  command("life", "how far the bit goes in this ground, hole after hole, and what ends it")
+    .argument("<traveler>", "traveler file")
+    .option("--holes <count>", "most holes of this column to drill")
+    .option("--wear <factor>", "wear coefficient as a multiple of the default")
+    .option("--out <folder>", "write the picture, the curves and the march there")
+    .action(async (file, options) => endWith(await lifeCommand(file, options, terminal)));
   command("engage", "what each cutter of a layout takes at an advance per revolution")
     .argument("<layout>", "layout file")
     .requiredOption("--advance <length>", "advance per revolution, for example 2mm or 0.08in")
