@@ -32,6 +32,8 @@ export const USUAL_LARGEST_CHANGE = 1e-4;
 
 // A point that wears by more than this share of the deepest cut between two traces trades places with its neighbours.
 const LARGEST_SHARE_OF_CUT = 0.3;
+// A bit that hardly cuts any more still gets on with its march.
+const LEAST_SHARE_OF_CHANGE = 0.05;
 // A stretch is done again in smaller steps where it changed the advance or the hottest temperature by more than this.
 const LARGEST_ADVANCE_CHANGE = 0.1;
 const LARGEST_HEATING = 25;
@@ -143,7 +145,8 @@ function untilTraced({
     const ended = endBefore(now, limits);
     if (ended) return { steps, changed, lastBed, end: ended };
     const { lowering, fastestLowering, volumePerLength } = now.wear;
-    const allowed = share * Math.min(largestChange, LARGEST_SHARE_OF_CUT * most(now.drilled.loads.deepest));
+    const ofCut = LARGEST_SHARE_OF_CUT * most(now.drilled.loads.deepest);
+    const allowed = share * largestChange * Math.min(1, Math.max(LEAST_SHARE_OF_CHANGE, ofCut / largestChange));
     if (!(allowed > changed)) break;
     const { bottom } = beds[place.bed];
     const whole = Math.min(bottom - place.depth, (allowed - changed) / fastestLowering);

@@ -11,7 +11,7 @@ export interface LifeSeries {
 }
 
 /** Up to so many holes one line runs through the beds as they come; with more of them each bed has a line of its own. */
-export const HOLES_AS_ONE_LINE = 3;
+const HOLES_AS_ONE_LINE = 3;
 
 /** The lines of a figure that holds over each stretch, as rate, weight, torque, temperature. */
 export function stretchSeries(steps: readonly LifeStep[], of: (step: LifeStep) => number): LifeSeries[] {
