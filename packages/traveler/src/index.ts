@@ -2,9 +2,8 @@ export * from "./document/index.ts";
 export * from "./import/index.ts";
 export * from "./layout-file/index.ts";
 export * from "./quantity/index.ts";
+export type { HeatCurve, HeatCurves } from "./stations/heat-curves.ts";
 export {
-  type HeatCurve,
-  type HeatCurves,
   type LifeOptions,
   type LifeQuestion,
   type LifeStation,

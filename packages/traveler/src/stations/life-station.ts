@@ -2,13 +2,8 @@ import {
   type Band,
   band,
   COBALT_TABLE_LIMIT,
-  type CriticalWeight,
   type CutterFilms,
-  type CutterWash,
-  criticalWeights,
-  cutterFilms,
   derivedFrom,
-  FILM_COEFFICIENT_RANGE,
   type Finding,
   given,
   gravestFirst,
@@ -22,10 +17,7 @@ import {
   lifeLimitsOf,
   lifeMarch,
   lifeOf,
-  traceEdges,
-  usualCoolingFilm,
   WEAR_COEFFICIENT,
-  WEAR_QUICKENS_TEMPERATURE,
   type Working,
 } from "@bitwright/engine";
 import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
@@ -33,6 +25,7 @@ import type { AdviceStation } from "./advice-station.ts";
 import type { BitStation } from "./bit-station.ts";
 import { type BedCut, type CutStation, heatOf, limitsOf } from "./cut-station.ts";
 import { cleaningRate, type FlowStation } from "./flow-station.ts";
+import { barelyCooled, filmsOf, type HeatCurves, heatCurvesOf } from "./heat-curves.ts";
 
 /** The stations that a life is reckoned from. */
 export interface LifeQuestion {
@@ -50,23 +43,6 @@ export interface LifeOptions {
   readonly wearFactor?: number;
   /** Asked after every stretch; true ends the life with what it has. */
   readonly shouldStop?: () => boolean;
-}
-
-/** Weight against speed at which the hottest cutter reaches a temperature, at one flow. */
-export interface HeatCurve {
-  /** Temperature reached [K]. */
-  readonly temperature: number;
-  /** Flow looked at over that of the pump [-]. */
-  readonly flowShare: number;
-  readonly points: readonly CriticalWeight[];
-}
-
-/** The curves of critical weight in the bed that heats most. */
-export interface HeatCurves {
-  readonly bed: string;
-  /** Level wear of every cutter that the curves are drawn for, in eighths of the face [-]. */
-  readonly grade: number;
-  readonly curves: readonly HeatCurve[];
 }
 
 /** How far a bit goes in this ground. */
@@ -89,12 +65,6 @@ export interface LifeStation {
 
 /** Holes after which a bit that nothing has ended is let go where nobody asks for another number [-]. */
 export const MOST_HOLES = 1000;
-
-const RPM = (2 * Math.PI) / 60;
-const CURVE_RPM = [40, 50, 60, 70, 80, 90, 100, 110, 120, 140, 160, 180, 200] as const;
-const CURVE_FLOWS = [1, 0.5] as const;
-/** Wear for which the curves of critical weight are drawn: an eighth of every face, still a running bit [-]. */
-const CURVE_GRADE = 1;
 
 /** Works the life up at one go. */
 export function lifeStation(
@@ -137,7 +107,7 @@ export function* lifeStationInSteps(
   }
   const lived = lifeOf(input, step.value);
   const spread = footageBandOf(input, lived);
-  const heatCurves = heatCurvesOf(traveler, question, beds, lived);
+  const heatCurves = heatCurvesOf(traveler, question, beds, lived.steps);
   return {
     beds,
     holes,
@@ -201,30 +171,6 @@ function isLeached({ bit }: ResolvedTraveler, { advice }: LifeQuestion): boolean
   return bit.kind === "spec" && (bit.leached ?? advice.bit.leached.value);
 }
 
-function filmsOf(traveler: ResolvedTraveler, question: LifeQuestion, flowShare = 1): CutterFilms | undefined {
-  const { bit, flow } = question;
-  const { slotArea, wings } = bit.review.body;
-  if (!flow.circuit || slotArea === undefined || !(slotArea > 0)) return undefined;
-  const { density, plasticViscosity } = traveler.inquiry.fluid;
-  const wash: CutterWash = {
-    layout: bit.layout,
-    flow: flowShare * flow.flow,
-    slotArea,
-    wings,
-    portCount: bit.ports.count,
-    fluid: { density, viscosity: plasticViscosity },
-  };
-  return cutterFilms(wash);
-}
-
-/** Air, foam, or slots that nobody knows: the low end of what cools a cutter. */
-function barelyCooled({ bit }: LifeQuestion) {
-  return bit.layout.cutters.map(({ faceDiameter }) => ({
-    ...usualCoolingFilm(faceDiameter),
-    coefficient: FILM_COEFFICIENT_RANGE.low,
-  }));
-}
-
 /**
  * Footage at the ends of the coefficient's band. The march sees coefficient and way only as a product, so that ten times the
  * coefficient goes a tenth as far; the short end is marched, the long one reckoned so.
@@ -265,41 +211,4 @@ function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band;
         : []),
     ],
   };
-}
-
-/** Critical weight against speed in the bed where the flats of this life got hottest, at full and at half flow. */
-function heatCurvesOf(
-  traveler: ResolvedTraveler,
-  question: LifeQuestion,
-  beds: readonly LifeBed[],
-  { steps }: Life,
-): HeatCurves {
-  const { layout } = question.bit;
-  const hottest = steps.reduce<LifeStep | undefined>(
-    (most, step) => (most === undefined || step.hottestTemperature > most.hottestTemperature ? step : most),
-    undefined,
-  );
-  const bed = beds[hottest?.bedIndex ?? 0];
-  const cutters = layout.cutters.map((cutter) => ({ ...cutter, wornHeight: (CURVE_GRADE / 8) * cutter.faceDiameter }));
-  const trace = traceEdges({ ...layout, cutters });
-  const { temperature: fluidTemperature } = traveler.inquiry.fluid;
-  const curves = CURVE_FLOWS.flatMap((flowShare) => {
-    const film = filmsOf(traveler, question, flowShare)?.films;
-    if (!film && flowShare !== 1) return [];
-    const heat = { rock: bed.rock, fluidTemperature, film: film ?? barelyCooled(question) };
-    return [WEAR_QUICKENS_TEMPERATURE, COBALT_TABLE_LIMIT].map(
-      (temperature): HeatCurve => ({
-        temperature,
-        flowShare,
-        points: criticalWeights({
-          trace,
-          response: bed.response,
-          heat,
-          temperature,
-          rotarySpeeds: CURVE_RPM.map((rpm) => rpm * RPM),
-        }),
-      }),
-    );
-  });
-  return { bed: bed.name, grade: CURVE_GRADE, curves };
 }
