@@ -48,7 +48,7 @@ export function chipOf(size: number): CircuitInput["chip"] {
 }
 
 /** Pipe and collars from the top down when the bit stands at a depth. */
-export function stringAt({ pipe, collars }: ResolvedInquiry, depth: number): BoreSection[] {
+function stringAt({ pipe, collars }: ResolvedInquiry, depth: number): BoreSection[] {
   const runs: BoreSection[] = [];
   let room = depth;
   for (const { outsideDiameter, bore, length } of collars) {

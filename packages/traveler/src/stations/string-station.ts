@@ -10,7 +10,7 @@ import type { BedCut } from "./cut-station.ts";
 import { stringOf } from "./string-of.ts";
 
 /** One joint of the way down, with the bed it stands in and the weight wanted there. */
-export interface JointInBed extends JointRow {
+interface JointInBed extends JointRow {
   readonly bed: string;
   /** Weight wanted on the bit in that bed [N]. */
   readonly targetWeight: number;
@@ -82,7 +82,7 @@ function gaugeOf(gaugeForceFactor: number, zeroReading: number) {
 }
 
 /** The regular thread a connection's name means, whether written with a hyphen or a space. */
-export function threadOf(connection: string | undefined): RegularThread | undefined {
+function threadOf(connection: string | undefined): RegularThread | undefined {
   const plain = (name: string) =>
     name
       .toUpperCase()
