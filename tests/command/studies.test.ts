@@ -1,0 +1,82 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { bitwright, projectFile, temporaryFolder } from "../support/command.ts";
+
+const folder = temporaryFolder();
+afterAll(folder.remove);
+const houseWell = projectFile("examples/house-well.traveler.json");
+
+const sheetsIn = (name: string) => readdirSync(join(folder.path, name)).sort();
+const sheet = (name: string, file: string) => readFileSync(join(folder.path, name, file), "utf8");
+
+describe("bitwright map", () => {
+  it("writes a map of the bed asked for and puts its best point inside every limit", () => {
+    const { status, out } = bitwright("map", houseWell, "--bed", "gray shale", "--out", join(folder.path, "map"));
+    expect(status).toBe(0);
+    expect(out).toMatch(/best inside all limits/);
+    expect(sheetsIn("map")).toEqual(["map-1.svg", "map-lines.csv", "map-rates.csv"]);
+    expect(sheet("map", "map-1.svg")).toMatch(/<svg[\s\S]*<\/svg>\s*$/);
+  });
+
+  it("keeps out of the speeds it is told to avoid", () => {
+    const speeds = ["--avoid", "95-130"];
+    const { out } = bitwright("map", houseWell, "--bed", "gray shale", ...speeds);
+    const [, rpm = ""] = /best inside all limits\s+[\d,]+ lbf\s+([\d.]+) rpm/.exec(out) ?? [];
+    expect(Number(rpm)).toBeGreaterThan(0);
+    expect(Number(rpm)).toBeLessThanOrEqual(95);
+  });
+
+  it("names the beds there are when asked for one that is not", () => {
+    const { status, err } = bitwright("map", houseWell, "--bed", "chalk");
+    expect(status).toBe(2);
+    expect(err.trim().split("\n")).toHaveLength(1);
+    expect(err).toMatch(/chalk.*gray shale/);
+  });
+});
+
+describe("bitwright bands", () => {
+  const run = (seed: string) => bitwright("bands", houseWell, "--samples", "40", "--seed", seed, "--json").out;
+
+  it("gives the same draws for the same seed and others for another", () => {
+    expect(run("3")).toBe(run("3"));
+    expect(run("3")).not.toBe(run("4"));
+  });
+
+  it("keeps P10, P50 and P90 in order and writes picture and table", () => {
+    const { status, out } = bitwright("bands", houseWell, "--samples", "40", "--out", join(folder.path, "bands"));
+    expect(status).toBe(0);
+    expect(out).toMatch(/P10 \/ P50 \/ P90/);
+    expect(sheetsIn("bands")).toEqual(["bands.csv", "bands.svg"]);
+  });
+
+  it("refuses a count of samples that is none", () => {
+    const { status, err } = bitwright("bands", houseWell, "--samples", "few");
+    expect(status).toBe(2);
+    expect(err).toMatch(/^--samples: got "few"/);
+  });
+});
+
+describe("bitwright life", () => {
+  it("marches a few holes and writes chart, curves and march", () => {
+    const { status, out } = bitwright("life", houseWell, "--holes", "2", "--out", join(folder.path, "life"));
+    expect(status).toBe(0);
+    expect(out).toMatch(/order of magnitude/);
+    expect(sheetsIn("life")).toEqual(["heat.svg", "life.csv", "life.svg"]);
+  });
+
+  it("wears sooner with a larger wear coefficient", () => {
+    const feet = (factor: string) => {
+      const [, text = ""] = /^([\d,]+) ft in/.exec(bitwright("life", houseWell, "--wear", factor).out) ?? [];
+      return Number(text.replace(/,/g, ""));
+    };
+    expect(feet("4")).toBeGreaterThan(0);
+    expect(feet("4")).toBeLessThan(feet("1"));
+  });
+
+  it("refuses half a hole", () => {
+    const { status, err } = bitwright("life", houseWell, "--holes", "0.5");
+    expect(status).toBe(2);
+    expect(err).toMatch(/^--holes: got "0\.5"/);
+  });
+});
