@@ -29,12 +29,15 @@ export { type CutterFrame, cutterFrame, edgePoint } from "./cutter-frame.ts";
 export { estimatedProfileAngles, type TrackPoint } from "./estimated-profile-angle.ts";
 export { type CutterExposure, type Exposure, exposure, ORDINARY_EXPOSURE_SHARE } from "./exposure.ts";
 export { cuttingTip, type FaceTilt, faceAcrossAxis, faceAtGauge, faceWithTipAt } from "./face-on-profile.ts";
+export { type FaceStock, faceStock, type StationedFace } from "./face-stock.ts";
 export { type CasingPass, casingPass, type GrindWindow, gaugeTolerance, grindWindow } from "./gauge-tolerance.ts";
 export { type CutterPlace, type GeneratedBit, generateLayout, type LayoutJudge } from "./generate-layout.ts";
+export { type LayoutPlan, type PlannedCutter, planOfBit } from "./layout-plan.ts";
 export type { CutterRole } from "./layout-setting.ts";
 export { type MeasuredBit, type MeasuredPoint, type MeasuredRow, measuredLayout } from "./measured-layout.ts";
 export { placedCutter } from "./new-cutter-on-bit.ts";
 export type { BitLayout, CutterPose, PlacedCutter } from "./placed-cutter.ts";
+export { plannedBit } from "./planned-bit.ts";
 export {
   cutterCylinder,
   LEAST_POCKET_WALL,
@@ -62,6 +65,7 @@ export {
   usualRakes,
   type ZoneRakes,
 } from "./rake-schedule.ts";
+export { NO_RAKE_SHIFTS, type RakeShifts, shiftedRakes } from "./rake-shifts.ts";
 export { type BitReview, type BitReviewInput, reviewBit } from "./review-bit.ts";
 export { PORT_SHARE_OF_CORE, portRoom, slotArea, type WingedCore } from "./slot-area.ts";
 export { equalAreaRadii, type StationSpread, spreadExponent, spreadStations } from "./station-spread.ts";

@@ -83,6 +83,7 @@ export {
   speedBounds,
 } from "./running-map-lines.ts";
 export { sideForceJudge } from "./side-force-judge.ts";
+export * from "./solver/index.ts";
 export {
   adjustedSpecificEnergy,
   bitFrictionNumber,

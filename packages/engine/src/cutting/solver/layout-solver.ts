@@ -1,0 +1,160 @@
+import { type GeneratedBit, generateLayout, type LayoutPlan, plannedBit, planOfBit } from "../../bit/index.ts";
+import { type Finding, gravestFirst, type Working } from "../../quantity/index.ts";
+import { sideForceJudge } from "../side-force-judge.ts";
+import { scorer } from "./candidate-score.ts";
+import { figuredLayout, type LayoutFigures } from "./layout-figures.ts";
+import type { EvenMeasure, LayoutQuestion, SearchWatch } from "./layout-question.ts";
+import { bestCompromise, paretoList, thinnedList } from "./pareto-list.ts";
+import { type ChunkResult, chunksOfSearch, SEARCH_CELLS, solveChunk } from "./solve-chunk.ts";
+import { searchFindings, unmetFindings } from "./solver-findings.ts";
+import { type SolverSetting, solverSetting } from "./solver-setting.ts";
+import { solverWorkings } from "./solver-workings.ts";
+
+/** A layout with its figures, and what it does not meet. */
+export interface SolvedLayout {
+  readonly plan: LayoutPlan;
+  readonly bit: GeneratedBit;
+  readonly figures: LayoutFigures;
+  /** Whether it covers the hole and keeps every wall. */
+  readonly sound: boolean;
+  readonly findings: readonly Finding[];
+  readonly working: readonly Working[];
+}
+
+/** What a search has come to. */
+export interface SolvedLayouts {
+  readonly measure: EvenMeasure;
+  /** Layouts to choose from, none bettered by another in both evenness and side force: the most even first. */
+  readonly choices: readonly SolvedLayout[];
+  /** The best compromise, by its place among the choices from 0 [-]. */
+  readonly best: number;
+  /** The plain generator's layout, its wings in the order it finds steadiest by itself. */
+  readonly plain: SolvedLayout;
+  /** The plain generator's layout, its wings in the order with the least side force. */
+  readonly steadied: SolvedLayout;
+  /** Candidates tried [-]. */
+  readonly tried: number;
+  readonly findings: readonly Finding[];
+}
+
+/** A search made ready, to be run chunk by chunk on any thread. */
+export interface LayoutSolver {
+  /** Chunks the search falls into [-]. */
+  readonly chunks: number;
+  /** Runs one chunk, by its number from 0. */
+  readonly run: (chunk: number, watch?: SearchWatch) => ChunkResult;
+  /** Merges what chunks have found and confirms it on the usual grid; chunks that were not run are left out. */
+  readonly finish: (results: readonly ChunkResult[]) => SolvedLayouts;
+}
+
+/** Most layouts to choose from [-]: (d) our choice. */
+const MOST_CHOICES = 12;
+/** Layouts that are confirmed on the usual grid, of which some then turn out bettered [-]: (d) our choice. */
+const MOST_CONFIRMED = 24;
+
+/**
+ * A search for layouts in which the chosen measure is even over the cutters and the side force small, every radius cut,
+ * every wall and port kept.
+ *
+ * The result depends on the question alone, seed included, and not on the order or the thread that its chunks run in.
+ *
+ * @throws RangeError when the specification or a number of the question is not sound
+ * @source (d) search over the sums of `engage` and `edgeLoads`, see docs/decisions, layout solver
+ */
+export function layoutSolver(question: LayoutQuestion): LayoutSolver {
+  const setting = solverSetting(question);
+  // Shared by all chunks of this thread: the lines of the faces are traced once.
+  const score = scorer(setting, SEARCH_CELLS);
+  return {
+    chunks: chunksOfSearch(setting.candidates),
+    run: (chunk, watch) => solveChunk({ setting, score }, chunk, watch),
+    finish: (results) => solvedLayouts(setting, results),
+  };
+}
+
+/**
+ * Runs a whole search, one chunk after the other.
+ *
+ * @throws RangeError when the specification or a number of the question is not sound
+ * @source (d) search over the sums of `engage` and `edgeLoads`, see docs/decisions, layout solver
+ */
+export function solveLayout(question: LayoutQuestion, { onProgress, shouldStop }: SearchWatch = {}): SolvedLayouts {
+  const solver = layoutSolver(question);
+  const results: ChunkResult[] = [];
+  let before = 0;
+  for (let chunk = 0; chunk < solver.chunks && !shouldStop?.(); chunk++) {
+    const result = solver.run(chunk, {
+      ...(shouldStop ? { shouldStop } : {}),
+      onProgress: (tried) => onProgress?.(before + tried),
+    });
+    results.push(result);
+    before += result.tried;
+  }
+  return solver.finish(results);
+}
+
+function solvedLayouts(setting: SolverSetting, results: readonly ChunkResult[]): SolvedLayouts {
+  const { spec, stock, plain } = setting;
+  // The order in which chunks came in must not show.
+  const found = [...results].sort((a, b) => a.chunk - b.chunk).flatMap((result) => result.found);
+  const keeping = found.filter(({ lack }) => lack === 0);
+  const lackingLeast = [...found].sort((a, b) => a.lack - b.lack).slice(0, 1);
+  const plainLayout = solved(setting, planOfBit(spec, plain, stock), plain);
+  const judged = generateLayout(
+    spec,
+    sideForceJudge({ response: setting.response, advance: setting.advances.at(-1) ?? 0 }),
+  );
+  const steadied = solved(setting, planOfBit(spec, judged, stock), judged);
+  const confirmed = (keeping.length > 0 ? thinnedList(keeping, MOST_CONFIRMED) : lackingLeast).map(({ plan }) =>
+    solved(setting, plan, plannedBit(spec, plan, stock)),
+  );
+  // What the plain generator has found is there to choose as well, so that no list is worse than it.
+  const sound = [...confirmed, plainLayout, steadied].filter((one) => one.sound);
+  const choices = (
+    sound.length > 0 ? thinnedList(sound.map(asAims), MOST_CHOICES) : paretoList(confirmed.map(asAims))
+  ).map(({ of }) => of);
+  const bettered = {
+    evenness: Math.min(plainLayout.figures.evenness, steadied.figures.evenness),
+    imbalance: Math.min(plainLayout.figures.imbalance, steadied.figures.imbalance),
+  };
+  const best = bestCompromise(choices.map(asAims), bettered);
+  const tried = results.reduce((sum, result) => sum + result.tried, 0);
+  const stopped = results.some((result) => result.stopped) || results.length < chunksOfSearch(setting.candidates);
+  const course = { tried, asked: setting.candidates, stopped, sound: sound.length > 0 };
+  return {
+    measure: setting.measure,
+    choices,
+    best: best ? choices.indexOf(best.of) : 0,
+    plain: plainLayout,
+    steadied,
+    tried,
+    findings: searchFindings(
+      course,
+      choices.map(({ figures }) => figures),
+      [plainLayout.figures, steadied.figures],
+    ),
+  };
+}
+
+function asAims(of: SolvedLayout) {
+  const { evenness, imbalance } = of.figures;
+  return { evenness, imbalance, of };
+}
+
+function solved(setting: SolverSetting, plan: LayoutPlan, bit: GeneratedBit): SolvedLayout {
+  const figured = figuredLayout(setting, bit);
+  const { figures, walls } = figured;
+  const unmet = unmetFindings(setting, bit, figured);
+  const sound =
+    figures.uncutWidth === 0 &&
+    walls.findings.length === 0 &&
+    unmet.every(({ code }) => code !== "faces-far-apart" && code !== "past-gauge");
+  return {
+    plan,
+    bit,
+    figures,
+    sound,
+    findings: gravestFirst([...unmet, ...bit.findings]),
+    working: solverWorkings(setting, figured, bit.layout.cutters.length),
+  };
+}

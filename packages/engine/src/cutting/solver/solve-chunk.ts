@@ -1,0 +1,125 @@
+import type { LayoutPlan } from "../../bit/index.ts";
+import { copied, planOf } from "./candidate.ts";
+import type { ScoredCandidate, Scorer } from "./candidate-score.ts";
+import type { SearchWatch } from "./layout-question.ts";
+import { drawnMove } from "./moves.ts";
+import { paretoList, type TwoAims, thinnedList } from "./pareto-list.ts";
+import { randomSource } from "./random-source.ts";
+import type { SolverSetting } from "./solver-setting.ts";
+
+/** A layout that a chunk of the search has found, on the coarse grid. Plain data. */
+export interface FoundPlan extends TwoAims {
+  readonly plan: LayoutPlan;
+  /** What it lacks of covering and of its walls, 0 where it keeps both [-]. */
+  readonly lack: number;
+}
+
+/** What one chunk of a search has found. Plain data, to be handed from thread to thread. */
+export interface ChunkResult {
+  /** Number of the chunk, from 0 [-]. */
+  readonly chunk: number;
+  /** Candidates tried [-]. */
+  readonly tried: number;
+  readonly stopped: boolean;
+  /** Those that cover the hole and keep their walls and that no other betters; else the one that lacks least. */
+  readonly found: readonly FoundPlan[];
+}
+
+/**
+ * Radial cells of the search [-]. What is found is confirmed on the usual grid.
+ *
+ * @source (d) side force and evenness move by less than 1 % of themselves with more; see docs/guide/checks.md
+ */
+export const SEARCH_CELLS = 160;
+
+/** Candidates of one chunk, about [-]: (d) our choice; shorter ones end before they have cooled well. */
+const CHUNK_CANDIDATES = 5_000;
+/** What a side force of the whole weight counts beside evenness, chunk after chunk [-]: (d) our choice. */
+const IMBALANCE_WEIGHTS = [0.3, 0.6, 0.15] as const;
+/** Worsening taken at odds of 1 in e at the start and at the end of a chunk, in units of evenness [-]: (d) our choice. */
+const [HOT, COLD] = [0.1, 1e-3];
+/** Moves drawn for each candidate at most, so that a bit with nothing to move ends [-]. */
+const MOST_DRAWS = 50;
+/** Candidates between two looks at the watch [-]. */
+const WATCH_EVERY = 100;
+/** Most plans that a chunk hands on [-]. */
+const MOST_FOUND = 24;
+
+/**
+ * How many chunks a search falls into.
+ *
+ * @returns number of chunks [-]
+ * @source (d) our choice
+ * @example
+ * chunksOfSearch(20000) // → 4
+ */
+export function chunksOfSearch(candidates: number): number {
+  return Math.max(1, Math.round(candidates / CHUNK_CANDIDATES));
+}
+
+/**
+ * One chunk of a search: a candidate is moved at random over and over; a better one is taken, a worse one at odds
+ * exp(-Δ/T) that fall as T sinks. It depends on setting and number of the chunk alone, so chunks may run anywhere, in any
+ * order, and their lists be merged.
+ *
+ * @source (b) Kirkpatrick, Gelatt & Vecchi 1983, Science 220:671, recalled; the schedule is our choice
+ */
+export function solveChunk(
+  { setting, score }: { readonly setting: SolverSetting; readonly score: Scorer },
+  chunk: number,
+  watch: SearchWatch = {},
+): ChunkResult {
+  const { seed, start, candidates } = setting;
+  const chunks = chunksOfSearch(candidates);
+  const budget = Math.floor((candidates * (chunk + 1)) / chunks) - Math.floor((candidates * chunk) / chunks);
+  const random = randomSource({ seed, row: chunk });
+  const imbalanceWeight = IMBALANCE_WEIGHTS[chunk % IMBALANCE_WEIGHTS.length];
+  const first = score(start, { imbalanceWeight });
+  // Without a sound start there is nothing to move: the plain generator has failed, and says so itself.
+  if (!first) return { chunk, tried: 1, stopped: false, found: [] };
+  let here = first;
+  let least = first;
+  let front: readonly ScoredCandidate[] = first.lack > 0 ? [] : [first];
+  let tried = 1;
+  let stopped = false;
+  for (let draws = 0; tried < budget && draws < MOST_DRAWS * budget; draws++) {
+    const candidate = copied(here.candidate);
+    const moved = drawnMove(random)(candidate, setting, random);
+    if (!moved) continue;
+    tried++;
+    const warmth = HOT * (COLD / HOT) ** (tried / budget);
+    const limit = here.score - warmth * Math.log(random.share());
+    const next = score(candidate, { imbalanceWeight, from: { walls: here.walls, moved }, limit });
+    if (next && next.score <= limit) {
+      here = next;
+      if (next.lack < least.lack) least = next;
+      if (next.lack === 0) front = widened(front, next);
+    }
+    if (tried % WATCH_EVERY === 0) {
+      watch.onProgress?.(tried);
+      if (watch.shouldStop?.()) {
+        stopped = true;
+        break;
+      }
+    }
+  }
+  watch.onProgress?.(tried);
+  const found = front.length > 0 ? thinnedList(front, MOST_FOUND) : [least];
+  return {
+    chunk,
+    tried,
+    stopped,
+    found: found.map(({ candidate, evenness, imbalance, lack }) => ({
+      plan: planOf(candidate),
+      evenness,
+      imbalance,
+      lack,
+    })),
+  };
+}
+
+/** The list with one more, where no other betters it. */
+function widened(front: readonly ScoredCandidate[], next: ScoredCandidate): readonly ScoredCandidate[] {
+  if (front.some(({ evenness, imbalance }) => evenness <= next.evenness && imbalance <= next.imbalance)) return front;
+  return paretoList([...front, next]);
+}
