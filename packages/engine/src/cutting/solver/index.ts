@@ -15,6 +15,7 @@ export {
   type SolvedLayout,
   type SolvedLayouts,
   solveLayout,
+  solveLayoutInSteps,
 } from "./layout-solver.ts";
 export type { TwoAims } from "./pareto-list.ts";
 export { type ChunkResult, chunksOfSearch, type FoundPlan } from "./solve-chunk.ts";

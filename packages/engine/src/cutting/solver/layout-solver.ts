@@ -5,7 +5,7 @@ import { scorer } from "./candidate-score.ts";
 import { figuredLayout, type LayoutFigures } from "./layout-figures.ts";
 import type { EvenMeasure, LayoutQuestion, SearchWatch } from "./layout-question.ts";
 import { bestCompromise, paretoList, thinnedList } from "./pareto-list.ts";
-import { type ChunkResult, chunksOfSearch, SEARCH_CELLS, solveChunk } from "./solve-chunk.ts";
+import { type ChunkResult, chunkInSteps, chunksOfSearch, SEARCH_CELLS } from "./solve-chunk.ts";
 import { searchFindings, unmetFindings } from "./solver-findings.ts";
 import { type SolverSetting, solverSetting } from "./solver-setting.ts";
 import { solverWorkings } from "./solver-workings.ts";
@@ -43,6 +43,8 @@ export interface LayoutSolver {
   readonly chunks: number;
   /** Runs one chunk, by its number from 0. */
   readonly run: (chunk: number, watch?: SearchWatch) => ChunkResult;
+  /** The same with pauses, each telling the candidates tried in this chunk. */
+  readonly runInSteps: (chunk: number, shouldStop?: () => boolean) => Generator<number, ChunkResult, void>;
   /** Merges what chunks have found and confirms it on the usual grid; chunks that were not run are left out. */
   readonly finish: (results: readonly ChunkResult[]) => SolvedLayouts;
 }
@@ -67,7 +69,9 @@ export function layoutSolver(question: LayoutQuestion): LayoutSolver {
   const score = scorer(setting, SEARCH_CELLS);
   return {
     chunks: chunksOfSearch(setting.candidates),
-    run: (chunk, watch) => solveChunk({ setting, score }, chunk, watch),
+    run: (chunk, { onProgress, shouldStop } = {}) =>
+      ended(chunkInSteps({ setting, score }, chunk, shouldStop), onProgress),
+    runInSteps: (chunk, shouldStop) => chunkInSteps({ setting, score }, chunk, shouldStop),
     finish: (results) => solvedLayouts(setting, results),
   };
 }
@@ -79,18 +83,39 @@ export function layoutSolver(question: LayoutQuestion): LayoutSolver {
  * @source (d) search over the sums of `engage` and `edgeLoads`, see docs/decisions, layout solver
  */
 export function solveLayout(question: LayoutQuestion, { onProgress, shouldStop }: SearchWatch = {}): SolvedLayouts {
+  return ended(solveLayoutInSteps(question, shouldStop), onProgress);
+}
+
+/**
+ * The same with pauses, for a caller that has to look after other things; each tells the candidates tried so far.
+ *
+ * @throws RangeError when the specification or a number of the question is not sound
+ * @source (d) search over the sums of `engage` and `edgeLoads`, see docs/decisions, layout solver
+ */
+export function* solveLayoutInSteps(
+  question: LayoutQuestion,
+  shouldStop?: () => boolean,
+): Generator<number, SolvedLayouts, void> {
   const solver = layoutSolver(question);
   const results: ChunkResult[] = [];
   let before = 0;
   for (let chunk = 0; chunk < solver.chunks && !shouldStop?.(); chunk++) {
-    const result = solver.run(chunk, {
-      ...(shouldStop ? { shouldStop } : {}),
-      onProgress: (tried) => onProgress?.(before + tried),
-    });
-    results.push(result);
-    before += result.tried;
+    const steps = solver.runInSteps(chunk, shouldStop);
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) yield before + step.value;
+    results.push(step.value);
+    before += step.value.tried;
   }
   return solver.finish(results);
+}
+
+/** Runs steps to their end; `told` hears each. */
+function ended<Result>(steps: Generator<number, Result, void>, told?: (tried: number) => void): Result {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    told?.(step.value);
+  }
 }
 
 function solvedLayouts(setting: SolverSetting, results: readonly ChunkResult[]): SolvedLayouts {
@@ -100,10 +125,8 @@ function solvedLayouts(setting: SolverSetting, results: readonly ChunkResult[]):
   const keeping = found.filter(({ lack }) => lack === 0);
   const lackingLeast = [...found].sort((a, b) => a.lack - b.lack).slice(0, 1);
   const plainLayout = solved(setting, planOfBit(spec, plain, stock), plain);
-  const judged = generateLayout(
-    spec,
-    sideForceJudge({ response: setting.response, advance: setting.advances.at(-1) ?? 0 }),
-  );
+  // As everywhere else, by the usual judge: the bit that a workup lays out is this one.
+  const judged = generateLayout(spec, sideForceJudge());
   const steadied = solved(setting, planOfBit(spec, judged, stock), judged);
   const confirmed = (keeping.length > 0 ? thinnedList(keeping, MOST_CONFIRMED) : lackingLeast).map(({ plan }) =>
     solved(setting, plan, plannedBit(spec, plan, stock)),

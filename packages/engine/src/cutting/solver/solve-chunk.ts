@@ -1,7 +1,6 @@
 import type { LayoutPlan } from "../../bit/index.ts";
 import { copied, planOf } from "./candidate.ts";
 import type { ScoredCandidate, Scorer } from "./candidate-score.ts";
-import type { SearchWatch } from "./layout-question.ts";
 import { drawnMove } from "./moves.ts";
 import { paretoList, type TwoAims, thinnedList } from "./pareto-list.ts";
 import { randomSource } from "./random-source.ts";
@@ -40,8 +39,8 @@ const IMBALANCE_WEIGHTS = [0.3, 0.6, 0.15] as const;
 const [HOT, COLD] = [0.1, 1e-3];
 /** Moves drawn for each candidate at most, so that a bit with nothing to move ends [-]. */
 const MOST_DRAWS = 50;
-/** Candidates between two looks at the watch [-]. */
-const WATCH_EVERY = 100;
+/** Candidates between two pauses [-]. */
+const PAUSE_EVERY = 100;
 /** Most plans that a chunk hands on [-]. */
 const MOST_FOUND = 24;
 
@@ -60,15 +59,15 @@ export function chunksOfSearch(candidates: number): number {
 /**
  * One chunk of a search: a candidate is moved at random over and over; a better one is taken, a worse one at odds
  * exp(-Δ/T) that fall as T sinks. It depends on setting and number of the chunk alone, so chunks may run anywhere, in any
- * order, and their lists be merged.
+ * order, and their lists be merged. Now and then it pauses and tells how many candidates it has tried.
  *
  * @source (b) Kirkpatrick, Gelatt & Vecchi 1983, Science 220:671, recalled; the schedule is our choice
  */
-export function solveChunk(
+export function* chunkInSteps(
   { setting, score }: { readonly setting: SolverSetting; readonly score: Scorer },
   chunk: number,
-  watch: SearchWatch = {},
-): ChunkResult {
+  shouldStop?: () => boolean,
+): Generator<number, ChunkResult, void> {
   const { seed, start, candidates } = setting;
   const chunks = chunksOfSearch(candidates);
   const budget = Math.floor((candidates * (chunk + 1)) / chunks) - Math.floor((candidates * chunk) / chunks);
@@ -95,15 +94,15 @@ export function solveChunk(
       if (next.lack < least.lack) least = next;
       if (next.lack === 0) front = widened(front, next);
     }
-    if (tried % WATCH_EVERY === 0) {
-      watch.onProgress?.(tried);
-      if (watch.shouldStop?.()) {
+    if (tried % PAUSE_EVERY === 0) {
+      yield tried;
+      if (shouldStop?.()) {
         stopped = true;
         break;
       }
     }
   }
-  watch.onProgress?.(tried);
+  yield tried;
   const found = front.length > 0 ? thinnedList(front, MOST_FOUND) : [least];
   return {
     chunk,
