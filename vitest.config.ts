@@ -13,7 +13,8 @@ export default defineConfig({
   },
   test: {
     include: ["packages/*/src/**/*.test.ts", "tests/**/*.test.ts"],
-    testTimeout: 30_000,
+    setupFiles: ["tests/support/property-seed.ts"],
+    testTimeout: 60_000,
     coverage: { include: ["packages/*/src/**/*.ts"] },
   },
 });
