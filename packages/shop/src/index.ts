@@ -6,6 +6,7 @@ export * from "./map/index.ts";
 export * from "./profile/index.ts";
 export type { SheetTitle } from "./sheet/index.ts";
 export { type Sheet, type SheetOptions, sheetsOf } from "./sheets.ts";
+export * from "./solver/index.ts";
 export * from "./stability/index.ts";
 export { bandsSheets, mapSheets } from "./study-sheets.ts";
 export { type SummaryOptions, summaryText } from "./summary/summary-text.ts";

@@ -11,4 +11,13 @@ export {
 export type { BedFigure, BedInputs, BedUncertainty } from "./bed-sample.ts";
 export { type BedMap, type InsidePoint, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
 export { type RuleBox, ruleBox } from "./rule-box.ts";
+export {
+  type LayoutStudy,
+  type LayoutStudyOptions,
+  type LayoutStudyProgress,
+  layoutQuestion,
+  layoutStudy,
+  layoutStudyInSteps,
+  layoutStudyOf,
+} from "./solve-layout.ts";
 export { type StudiedBed, type StudiedBit, studiedBeds } from "./studied-beds.ts";

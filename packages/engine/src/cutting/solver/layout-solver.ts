@@ -6,7 +6,7 @@ import { figuredLayout, type LayoutFigures } from "./layout-figures.ts";
 import type { EvenMeasure, LayoutQuestion, SearchWatch } from "./layout-question.ts";
 import { bestCompromise, paretoList, thinnedList } from "./pareto-list.ts";
 import { type ChunkResult, chunkInSteps, chunksOfSearch, SEARCH_CELLS } from "./solve-chunk.ts";
-import { searchFindings, unmetFindings } from "./solver-findings.ts";
+import { bitFindings, searchFindings, unmetFindings } from "./solver-findings.ts";
 import { type SolverSetting, solverSetting } from "./solver-setting.ts";
 import { solverWorkings } from "./solver-workings.ts";
 
@@ -177,7 +177,7 @@ function solved(setting: SolverSetting, plan: LayoutPlan, bit: GeneratedBit): So
     bit,
     figures,
     sound,
-    findings: gravestFirst([...unmet, ...bit.findings]),
+    findings: gravestFirst([...unmet, ...bitFindings(bit)]),
     working: solverWorkings(setting, figured, bit.layout.cutters.length),
   };
 }

@@ -7,7 +7,7 @@ export interface TwoAims {
 }
 
 /** Differences under this are none [-]: (d) our choice; a shop cannot set a bit to them. */
-const ALIKE: TwoAims = { evenness: 0.002, imbalance: 5e-4 };
+const ALIKE: TwoAims = { evenness: 0.003, imbalance: 1e-3 };
 
 /**
  * Those that no other betters in both aims, the most even first.
@@ -27,8 +27,10 @@ export function paretoList<T extends TwoAims>(all: readonly T[]): T[] {
 }
 
 /**
- * A Pareto list thinned to so many: of neighbours too alike to matter, and then of the nearest two, one is left out, never
- * an end of the list.
+ * Those of a list that are worth choosing between, at most so many.
+ *
+ * Where several are as even as one another, to what a shop can set, only the steadiest of them counts; where several are as
+ * steady, only the most even. Of what is still too many, one of the nearest two goes, never an end.
  *
  * @source (d) our choice
  */
@@ -37,23 +39,34 @@ export function thinnedList<T extends TwoAims>(
   /** Most that are kept, at least 2 [-]. */
   most: number,
 ): T[] {
-  const kept = paretoList(list);
+  const steadiestOfEven = bestOfAlike(paretoList(list), "evenness");
+  const kept = bestOfAlike(steadiestOfEven.reverse(), "imbalance").reverse();
   const [scaleE, scaleI] = [span(kept, "evenness"), span(kept, "imbalance")];
-  for (;;) {
-    let nearest: { readonly at: number; readonly apart: number; readonly alike: boolean } | undefined;
+  while (kept.length > Math.max(most, 2)) {
+    let nearest = { at: 1, apart: Number.POSITIVE_INFINITY };
     for (let at = 1; at < kept.length; at++) {
       const [before, here] = [kept[at - 1], kept[at]];
-      const dE = here.evenness - before.evenness;
-      const dI = before.imbalance - here.imbalance;
-      const alike = dE < ALIKE.evenness && dI < ALIKE.imbalance;
-      const apart = dE / scaleE + dI / scaleI;
+      const apart = (here.evenness - before.evenness) / scaleE + (before.imbalance - here.imbalance) / scaleI;
       // The outer end stays; its neighbour goes in its stead.
-      const drop = at === kept.length - 1 ? Math.max(1, at - 1) : at;
-      if (!nearest || apart < nearest.apart) nearest = { at: drop, apart, alike };
+      if (apart < nearest.apart) nearest = { at: Math.min(at, kept.length - 2), apart };
     }
-    if (!nearest || kept.length <= 2 || (kept.length <= most && !nearest.alike)) return kept;
     kept.splice(nearest.at, 1);
   }
+  return kept;
+}
+
+/** Of each run of a list that is alike in one aim, counted from the first of the run, the last: it is best in the other. */
+function bestOfAlike<T extends TwoAims>(list: readonly T[], aim: keyof TwoAims): T[] {
+  const kept: T[] = [];
+  let first: T | undefined;
+  for (const one of list) {
+    if (first && one[aim] < first[aim] + ALIKE[aim]) kept[kept.length - 1] = one;
+    else {
+      first = one;
+      kept.push(one);
+    }
+  }
+  return kept;
 }
 
 function span<T extends TwoAims>(list: readonly T[], aim: keyof TwoAims): number {

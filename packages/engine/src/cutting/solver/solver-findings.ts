@@ -28,6 +28,23 @@ export function unmetFindings(
   ];
 }
 
+/**
+ * The remarks on a bit as laid out, those on wings without gauge cutter in words that hold whoever laid it out.
+ *
+ * @source (d) bookkeeping
+ */
+export function bitFindings({ findings }: GeneratedBit): Finding[] {
+  return findings.map((finding) =>
+    finding.code === "wing-without-gauge-cutter"
+      ? {
+          ...finding,
+          message:
+            "This wing carries no gauge cutter: its outermost cutter works on the face. The wings on either side hold the diameter.",
+        }
+      : finding,
+  );
+}
+
 function overlapFindings(
   { mostApart }: SolverSetting,
   { places }: GeneratedBit,
