@@ -8,6 +8,7 @@ import { layoutCommand } from "./commands/layout.ts";
 import { lifeCommand } from "./commands/life.ts";
 import { mapCommand } from "./commands/map.ts";
 import { schemaCommand } from "./commands/schema.ts";
+import { solveLayoutCommand } from "./commands/solve-layout.ts";
 import { workCommand } from "./commands/work.ts";
 import { Complaint } from "./complaint.ts";
 import { optionUnits } from "./option-quantity.ts";
@@ -85,6 +86,14 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .option("--wear <factor>", "wear coefficient as a multiple of the default")
     .option("--out <folder>", "write the picture, the curves and the march there")
     .action(async (file, options) => endWith(await lifeCommand(file, options, terminal)));
+  command("solve-layout", "layouts that are even and steady at once, to choose from")
+    .argument("<traveler>", "traveler file")
+    .option("--measure <area|work|wear>", "what is to be even over the cutters")
+    .option("--candidates <count>", "layouts to try")
+    .option("--seed <number>", "the same seed gives the same layouts")
+    .option("--threads <count>", "threads to search on")
+    .option("--out <folder>", "write the picture of the choices, their layouts and the drawings of the best there")
+    .action(async (file, options) => endWith(await solveLayoutCommand(file, options, terminal)));
   command("engage", "what each cutter of a layout takes at an advance per revolution")
     .argument("<layout>", "layout file")
     .requiredOption("--advance <length>", "advance per revolution, for example 2mm or 0.08in")
