@@ -17,7 +17,7 @@ export interface ScoredCandidate extends CandidateCut {
 }
 
 /** How a candidate is scored. */
-export interface Scoring {
+interface Scoring {
   /** What a side force of the whole weight counts beside evenness [-]. */
   readonly imbalanceWeight: number;
   /** The candidate it was moved from, and the cutters moved; left out, all are looked at. */

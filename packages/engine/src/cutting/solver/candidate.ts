@@ -16,7 +16,7 @@ export interface Candidate {
 }
 
 /** The zones from the centre outward. */
-export const ZONES_OUTWARD: readonly ProfileZone[] = ["cone", "nose", "taper", "shoulder", "gauge"];
+const ZONES_OUTWARD: readonly ProfileZone[] = ["cone", "nose", "taper", "shoulder", "gauge"];
 
 const DEGREE = Math.PI / 180;
 

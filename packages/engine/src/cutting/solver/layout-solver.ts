@@ -1,11 +1,10 @@
 import { type GeneratedBit, generateLayout, type LayoutPlan, plannedBit, planOfBit } from "../../bit/index.ts";
 import { type Finding, gravestFirst, type Working } from "../../quantity/index.ts";
 import { sideForceJudge } from "../side-force-judge.ts";
-import { scorer } from "./candidate-score.ts";
 import { figuredLayout, type LayoutFigures } from "./layout-figures.ts";
 import type { EvenMeasure, LayoutQuestion, SearchWatch } from "./layout-question.ts";
 import { bestCompromise, paretoList, thinnedList } from "./pareto-list.ts";
-import { type ChunkResult, chunkInSteps, chunksOfSearch, SEARCH_CELLS } from "./solve-chunk.ts";
+import { type ChunkResult, chunkInSteps, chunksOfSearch, chunkWork } from "./solve-chunk.ts";
 import { bitFindings, searchFindings, unmetFindings } from "./solver-findings.ts";
 import { type SolverSetting, solverSetting } from "./solver-setting.ts";
 import { solverWorkings } from "./solver-workings.ts";
@@ -65,13 +64,11 @@ const MOST_CONFIRMED = 24;
  */
 export function layoutSolver(question: LayoutQuestion): LayoutSolver {
   const setting = solverSetting(question);
-  // Shared by all chunks of this thread: the lines of the faces are traced once.
-  const score = scorer(setting, SEARCH_CELLS);
+  const work = chunkWork(setting);
   return {
     chunks: chunksOfSearch(setting.candidates),
-    run: (chunk, { onProgress, shouldStop } = {}) =>
-      ended(chunkInSteps({ setting, score }, chunk, shouldStop), onProgress),
-    runInSteps: (chunk, shouldStop) => chunkInSteps({ setting, score }, chunk, shouldStop),
+    run: (chunk, { onProgress, shouldStop } = {}) => ended(chunkInSteps(work, chunk, shouldStop), onProgress),
+    runInSteps: (chunk, shouldStop) => chunkInSteps(work, chunk, shouldStop),
     finish: (results) => solvedLayouts(setting, results),
   };
 }

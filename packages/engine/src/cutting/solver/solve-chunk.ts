@@ -1,12 +1,13 @@
 import type { LayoutPlan } from "../../bit/index.ts";
+import { USUAL_CELL_WIDTH } from "../trace-edges.ts";
 import { copied, planOf } from "./candidate.ts";
-import type { ScoredCandidate, Scorer } from "./candidate-score.ts";
+import { type ScoredCandidate, type Scorer, scorer } from "./candidate-score.ts";
 import { drawnMove } from "./moves.ts";
 import { paretoList, type TwoAims, thinnedList } from "./pareto-list.ts";
 import { randomSource } from "./random-source.ts";
 import type { SolverSetting } from "./solver-setting.ts";
 
-/** A layout that a chunk of the search has found, on the coarse grid. Plain data. */
+/** A layout that a chunk of the search has found. Plain data. */
 export interface FoundPlan extends TwoAims {
   readonly plan: LayoutPlan;
   /** What it lacks of covering and of its walls, 0 where it keeps both [-]. */
@@ -25,12 +26,15 @@ export interface ChunkResult {
 }
 
 /**
- * Radial cells of the search [-]. What is found is confirmed on the usual grid.
+ * Radial cells while a search is warm [-]. On them side force is out by up to a few hundredths of the weight, evenness by a
+ * hundredth: enough to find the way, not to settle it.
  *
- * @source (d) side force and evenness move by less than 1 % of themselves with more; see docs/guide/checks.md
+ * @source (d) compared with the usual grid on random layouts of the demo bits, see docs/guide/checks.md
  */
-export const SEARCH_CELLS = 160;
+export const WARM_CELLS = 160;
 
+/** Share of a chunk after which it goes on on the usual grid, where what it finds holds [-]: (d) our choice. */
+const WARM_SHARE = 0.6;
 /** Candidates of one chunk, about [-]: (d) our choice; shorter ones end before they have cooled well. */
 const CHUNK_CANDIDATES = 5_000;
 /** What a side force of the whole weight counts beside evenness, chunk after chunk [-]: (d) our choice. */
@@ -56,15 +60,35 @@ export function chunksOfSearch(candidates: number): number {
   return Math.max(1, Math.round(candidates / CHUNK_CANDIDATES));
 }
 
+/** What the chunks of one thread work with, each face traced once for all of them. */
+export interface ChunkWork {
+  readonly setting: SolverSetting;
+  /** Scores on the grid of a warm search. */
+  readonly warm: Scorer;
+  /** Scores on the usual grid. */
+  readonly settled: Scorer;
+}
+
+/**
+ * Makes a setting ready to be searched.
+ *
+ * @source (d) bookkeeping, no relation
+ */
+export function chunkWork(setting: SolverSetting): ChunkWork {
+  const usualCells = Math.round(setting.holeRadius / USUAL_CELL_WIDTH);
+  return { setting, warm: scorer(setting, WARM_CELLS), settled: scorer(setting, Math.max(usualCells, WARM_CELLS)) };
+}
+
 /**
  * One chunk of a search: a candidate is moved at random over and over; a better one is taken, a worse one at odds
  * exp(-Δ/T) that fall as T sinks. It depends on setting and number of the chunk alone, so chunks may run anywhere, in any
- * order, and their lists be merged. Now and then it pauses and tells how many candidates it has tried.
+ * order, and their lists be merged. It starts on a coarse grid and settles on the usual one. Now and then it pauses and
+ * tells how many candidates it has tried.
  *
  * @source (b) Kirkpatrick, Gelatt & Vecchi 1983, Science 220:671, recalled; the schedule is our choice
  */
 export function* chunkInSteps(
-  { setting, score }: { readonly setting: SolverSetting; readonly score: Scorer },
+  { setting, warm, settled }: ChunkWork,
   chunk: number,
   shouldStop?: () => boolean,
 ): Generator<number, ChunkResult, void> {
@@ -73,6 +97,7 @@ export function* chunkInSteps(
   const budget = Math.floor((candidates * (chunk + 1)) / chunks) - Math.floor((candidates * chunk) / chunks);
   const random = randomSource({ seed, row: chunk });
   const imbalanceWeight = IMBALANCE_WEIGHTS[chunk % IMBALANCE_WEIGHTS.length];
+  let score = warm;
   const first = score(start, { imbalanceWeight });
   // Without a sound start there is nothing to move: the plain generator has failed, and says so itself.
   if (!first) return { chunk, tried: 1, stopped: false, found: [] };
@@ -85,6 +110,11 @@ export function* chunkInSteps(
     const candidate = copied(here.candidate);
     const moved = drawnMove(random)(candidate, setting, random);
     if (!moved) continue;
+    if (score === warm && tried > WARM_SHARE * budget) {
+      score = settled;
+      here = score(here.candidate, { imbalanceWeight }) ?? here;
+      front = here.lack > 0 ? [] : [here];
+    }
     tried++;
     const warmth = HOT * (COLD / HOT) ** (tried / budget);
     const limit = here.score - warmth * Math.log(random.share());

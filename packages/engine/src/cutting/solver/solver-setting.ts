@@ -33,7 +33,7 @@ export const FIRST_FLAT = 3e-4;
 const USUAL_STRENGTH = 30e6;
 
 /** What a gap between two wings may be. */
-export interface GapBounds {
+interface GapBounds {
   /** Narrowest gap allowed, for whirl and for the ports [rad]. */
   readonly least: number;
   /** Widest gap allowed [rad]. */
