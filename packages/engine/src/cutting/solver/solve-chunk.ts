@@ -31,7 +31,7 @@ export interface ChunkResult {
  *
  * @source (d) compared with the usual grid on random layouts of the demo bits, see docs/guide/checks.md
  */
-export const WARM_CELLS = 160;
+const WARM_CELLS = 160;
 
 /** Share of a chunk after which it goes on on the usual grid, where what it finds holds [-]: (d) our choice. */
 const WARM_SHARE = 0.6;
