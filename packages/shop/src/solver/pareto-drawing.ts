@@ -25,6 +25,8 @@ import {
 } from "../stability/chart-panel.ts";
 import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
 import { numberedPlaces } from "./numbered-places.ts";
+import { BALANCE_MARKS, placeOf, sideForce, unevenness } from "./pareto-place.ts";
+import { plainMarks } from "./plain-marks.ts";
 
 /** What the sheet of layouts to choose from is made from. */
 export interface ParetoDrawingInput {
@@ -36,12 +38,6 @@ export interface ParetoDrawingInput {
   /** Start of every id in the drawing; `pareto` where not given. */
   readonly id?: string;
 }
-
-/** Side force, as a share of the weight, up to which a bit counts as well balanced and is accepted at all, in percent. */
-const MARKS = [
-  { at: 5, words: "well balanced under 5 %" },
-  { at: 10, words: "accepted under 10 %" },
-] as const;
 
 const LEFT = DRAWING_ROOM.left + 14;
 const RIGHT = DRAWING_ROOM.right - 4;
@@ -106,7 +102,8 @@ export function paretoDrawing({ study, title, units, hole, id = "pareto" }: Pare
 
 /** The marks of balance across a panel, their words at the left, where no layout is. */
 function marks(panel: ChartPanel): Svg[] {
-  return MARKS.filter(({ at }) => at <= panel.y.to).flatMap(({ at, words }) => [
+  // A mark at the very top would write over the heading.
+  return BALANCE_MARKS.filter(({ at }) => at < 0.95 * panel.y.to).flatMap(({ at, words }) => [
     ...levelLine(panel, at),
     textAt([panel.left + 1.4, onPanel(panel, panel.x.from, at)[1] - 0.9], words, TYPE.caption, {
       fill: SOFT_INK,
@@ -114,9 +111,6 @@ function marks(panel: ChartPanel): Svg[] {
     }),
   ]);
 }
-
-const unevenness = ({ figures }: SolvedLayout): number => 100 * figures.evenness;
-const sideForce = ({ figures }: SolvedLayout): number => 100 * figures.imbalance;
 
 /** A range that holds the values with some room, its ends on ticks. */
 function rangeAround(values: readonly number[]): AxisRange {
@@ -129,49 +123,10 @@ function rangeAround(values: readonly number[]): AxisRange {
   };
 }
 
-function placeOf(panel: ChartPanel, layout: SolvedLayout): PagePoint {
-  return onPanel(panel, unevenness(layout), sideForce(layout));
-}
-
 function dots(panel: ChartPanel, choices: readonly SolvedLayout[]): Svg[] {
   return choices.map((choice) => {
     const [cx, cy] = placeOf(panel, choice);
     return element("circle", { class: "choice", cx, cy, r: 0.9, fill: STEEL.face, stroke: PAPER, "stroke-width": 0.2 });
-  });
-}
-
-/** The plain layouts as crosses with their words; where the two fall together, both words at one cross. */
-function plainMarks(panel: ChartPanel, { solved: { plain, steadied } }: LayoutStudy): Svg[] {
-  const together = Math.hypot(...[0, 1].map((k) => placeOf(panel, plain)[k] - placeOf(panel, steadied)[k])) < 1;
-  const marks = together
-    ? [{ layout: plain, words: "plain generator, steadied or not" }]
-    : [
-        { layout: plain, words: "plain generator" },
-        { layout: steadied, words: "the same, wings in the steadiest order" },
-      ];
-  return marks.map(({ layout, words }) => {
-    const [x, y] = placeOf(panel, layout);
-    const toLeft = x > (panel.left + panel.right) / 2;
-    const arm = 1.3;
-    return element(
-      "g",
-      { class: "plain" },
-      element("path", {
-        d: `${linePath([
-          [x - arm, y - arm],
-          [x + arm, y + arm],
-        ])}${linePath([
-          [x - arm, y + arm],
-          [x + arm, y - arm],
-        ])}`,
-        stroke: CUT_RAMP[4],
-        "stroke-width": 0.6,
-      }),
-      textAt([x + (toLeft ? -2.4 : 2.4), y - 1.4], words, TYPE.caption, {
-        "text-anchor": toLeft ? "end" : "start",
-        ...HALO,
-      }),
-    );
   });
 }
 
