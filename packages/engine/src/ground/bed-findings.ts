@@ -16,7 +16,13 @@ const SPOKEN_OF: readonly Hazard[] = ["impact", "hard-stringers", "silica-dust",
  * @source (c) common practice; class limits as named
  */
 export function bedFindings(of: GroundBedFigures): Finding[] {
-  return gravestFirst([...namingFindings(of), ...strengthFindings(of), ...wearFindings(of), ...hazardFindings(of)]);
+  return gravestFirst([
+    ...namingFindings(of),
+    ...strengthFindings(of),
+    ...wearFindings(of),
+    ...hazardFindings(of),
+    ...bandFindings(of),
+  ]);
 }
 
 function namingFindings({ bed, rock, rockFrom, reading }: GroundBedFigures): Finding[] {
@@ -98,6 +104,21 @@ function wearFindings({ bed, abrasivity }: GroundBedFigures): Finding[] {
       limit: HIGH_CERCHAR,
       unit: "-",
       source: derivedFrom("CERCHAR index of the rock table, ISRM 2014 classes recalled"),
+    },
+  ];
+}
+
+/** Bands called hard and not named: nobody can say what they do to the cutters. */
+function bandFindings({ bed, hazards, stringer }: GroundBedFigures): Finding[] {
+  if (stringer || !hazards.includes("hard-stringers")) return [];
+  return [
+    {
+      code: "hard-bands-unnamed",
+      severity: "note",
+      where: bed.name,
+      message:
+        "Hard bands are told of, but not of which rock. Ask the driller and name it, to see how hard the cutters meet them.",
+      source: commonPractice(),
     },
   ];
 }

@@ -6,7 +6,7 @@ import {
   STANDARD_GRAVITY,
   type Working,
 } from "../quantity/index.ts";
-import type { GroundBedFigures } from "./ground-bed.ts";
+import type { GroundBedFigures, Stringer } from "./ground-bed.ts";
 
 /** The fluid over a bed. */
 export interface BedFluid {
@@ -30,6 +30,7 @@ export function bedWorking(of: GroundBedFigures, fluid: BedFluid): Working[] {
     confinementWorking(of),
     ...responseWorking(of),
     abrasivityWorking(of),
+    ...(of.stringer ? [stringerWorking(of.bed.name, of.pressureDifference, of.stringer)] : []),
   ];
 }
 
@@ -72,6 +73,21 @@ function confinementWorking({ bed, rock, ucs, pressureDifference, confinedStreng
     inputs: [
       given("UCS", "unconfined strength", ucs.mid, "Pa", `unconfined strength of ${bed.name}`),
       given("Δp", "pressure difference", pressureDifference, "Pa", `pressure at ${bed.name}`),
+      given("φ", "internal friction angle", rock.frictionAngle.mid, "rad", `rock table, ${rock.name}`),
+    ],
+    value: confinedStrength.mid,
+    unit: "Pa",
+    source: recalledFrom("Caicedo, Calhoun & Ewy 2005"),
+  };
+}
+
+function stringerWorking(bed: string, pressureDifference: number, { rock, confinedStrength }: Stringer): Working {
+  return {
+    name: `confined strength of the ${rock.name} bands in ${bed}`,
+    relation: "CCS = UCS + Δp + 2 Δp sin φ / (1 - sin φ)",
+    inputs: [
+      given("UCS", "unconfined strength", rock.ucs.mid, "Pa", `rock table, ${rock.name}`),
+      given("Δp", "pressure difference", pressureDifference, "Pa", `pressure at ${bed}`),
       given("φ", "internal friction angle", rock.frictionAngle.mid, "rad", `rock table, ${rock.name}`),
     ],
     value: confinedStrength.mid,

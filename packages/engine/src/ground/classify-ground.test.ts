@@ -57,6 +57,9 @@ describe("classifyGround", () => {
     expect(classifyGround("shale w/ limestone ledges").hazards).toContain("hard-stringers");
     expect(classifyGround("limestone with shale bands").hazards).not.toContain("hard-stringers");
     expect(classifyGround("clay with hard bands").hazards).toContain("hard-stringers");
+    expect(classifyGround("shale w/ limestone ledges").stringers).toEqual(["limestone"]);
+    expect(classifyGround("shale, no limestone bands").stringers).toEqual([]);
+    expect(classifyGround("clay with hard bands").stringers).toEqual([]);
   });
 
   it("never loses the impact of gravel, boulders or chert, whatever stands around it", () => {

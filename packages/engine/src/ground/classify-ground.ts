@@ -33,6 +33,8 @@ export interface ClassifiedGround {
   readonly words: readonly ClassifiedWord[];
   /** Ids of the other materials named, in order. */
   readonly secondary: readonly string[];
+  /** Those of them that stand in the bed as bands much harder than it. */
+  readonly stringers: readonly string[];
   /** State of the bed beyond what its rock id already says. */
   readonly modifiers: readonly GroundModifier[];
   /** Hazards that the words bring in; the rest of the rock's own are in the rock table. */
@@ -63,20 +65,22 @@ const STRINGER_RATIO = 2;
  * @example
  * classifyGround("brown sandy clay w/ gravel").rockId // → "clay"
  * classifyGround("broken lime").modifiers // → ["broken"]
- * classifyGround("dk gry sh w/ ls stringers").secondary // → ["limestone"]
+ * classifyGround("dk gry sh w/ ls stringers").stringers // → ["limestone"]
  */
 export function classifyGround(phrase: string): ClassifiedGround {
   const read = phraseParts(phrase);
   const { rockId, modifiers } = rockAndState(read);
   const doubts = doubtsOf(read);
   const secondary = secondaryOf(read, rockId);
+  const stringers = stringersOf(read, rockId);
   return {
     phrase,
     rockId,
     words: wordsOf(read, rockId),
     secondary,
+    stringers,
     modifiers,
-    hazards: hazardsOf(read, rockId),
+    hazards: hazardsOf(read, stringers),
     confidence: rockId === undefined ? "unknown" : doubts.length > 0 ? "guess" : "clear",
     reason: reasonOf(read, { rockId, modifiers, secondary, doubts }),
   };
@@ -135,16 +139,23 @@ function secondaryOf({ units, places, main, tinge }: PhraseParts, rockId: string
   return [...new Set(ids)].filter((id) => id !== rockId && id !== main?.entry.rockId);
 }
 
-function hazardsOf(read: PhraseParts, rockId: string | undefined): Hazard[] {
+function stringersOf({ parts, main }: PhraseParts, rockId: string | undefined): string[] {
+  // In soil only what is called a band or a part is a stringer; rock named beside it may be the next bed.
+  const mayHold = (part: NamedPart) => part.place === "lesser" || (main !== undefined && isRock(main.entry));
+  const ids = parts.flatMap((part) => {
+    const { rockId: id } = part.entry;
+    const banded = part !== main && part.place !== "denied" && mayHold(part) && isStringer(part, rockId);
+    return banded && id !== undefined ? [id] : [];
+  });
+  return [...new Set(ids)];
+}
+
+function hazardsOf(read: PhraseParts, stringers: readonly string[]): Hazard[] {
   const found = new Set<Hazard>();
   for (const at of read.units.keys()) {
     if (read.places[at] !== "denied") for (const hazard of hazardsOfUnit(read.units, at)) found.add(hazard);
   }
-  const { parts, main } = read;
-  // In soil only what is called a band or a part is a stringer; rock named beside it may be the next bed.
-  const mayHold = (part: NamedPart) => part.place === "lesser" || (main !== undefined && isRock(main.entry));
-  const others = parts.filter((part) => part !== main && part.place !== "denied");
-  if (others.some((part) => mayHold(part) && isStringer(part, rockId))) found.add("hard-stringers");
+  if (stringers.length > 0) found.add("hard-stringers");
   return [...found];
 }
 

@@ -18,6 +18,14 @@ export interface Abrasivity {
   readonly cercharClass: CercharClass;
 }
 
+/** A hard band that stands in a bed, as the phrase names it. */
+export interface Stringer {
+  readonly rock: Rock;
+  /** Strength under the pressure difference at the middle of the bed [Pa]. */
+  readonly confinedStrength: Band;
+  readonly response: RockResponseResult;
+}
+
 /** All that is known of one bed. */
 export interface GroundBed {
   readonly bed: Bed;
@@ -39,6 +47,8 @@ export interface GroundBed {
   readonly response: RockResponseResult;
   readonly abrasivity: Abrasivity;
   readonly hazards: readonly Hazard[];
+  /** The strongest of the hard bands that the phrase names in it; absent where it names none. */
+  readonly stringer?: Stringer;
   readonly findings: readonly Finding[];
   readonly working: readonly Working[];
 }

@@ -70,6 +70,26 @@ describe("groundColumn", () => {
     expect(onlyBed({ rockId: "quartzite" }).abrasivity.class).toBe("extremely abrasive");
   });
 
+  it("works up the hard bands that the phrase names, at the pressure of the bed, the strongest of them", () => {
+    const { stringer, pressureDifference, working } = onlyBed({
+      phrase: "soft shale w/ limestone and dolomite ledges",
+    });
+    const [lime, dolomite] = [rockById("limestone"), rockById("dolomite")];
+    const strongest = dolomite.ucs.mid > lime.ucs.mid ? dolomite : lime;
+    expect(stringer?.rock.id).toBe(strongest.id);
+    const sine = Math.sin(strongest.frictionAngle.mid);
+    const confined = strongest.ucs.mid + pressureDifference * (1 + (2 * sine) / (1 - sine));
+    expect(stringer?.confinedStrength.mid).toBeCloseTo(confined, 0);
+    expect(stringer?.response.mid.specificEnergy).toBeCloseTo(confined * strongest.specificEnergyRatio.mid, 0);
+    expect(working.find(({ name }) => name.includes("bands in bed"))?.value).toBe(stringer?.confinedStrength.mid);
+    expect(onlyBed({ phrase: "limestone with shale bands" })).not.toHaveProperty("stringer");
+  });
+
+  it("asks which rock hard bands are of, where the phrase does not say", () => {
+    expect(codes(onlyBed({ phrase: "shale with hard bands" }))).toContain("hard-bands-unnamed");
+    expect(codes(onlyBed({ phrase: "shale with limestone bands" }))).not.toContain("hard-bands-unnamed");
+  });
+
   it("uses the stones, not the loose bulk, for how gravel grinds", () => {
     const { abrasivity } = onlyBed({ rockId: "gravel" });
     expect(abrasivity.index.mid).toBeCloseTo((150e6 / 1e6) * rockById("gravel").equivalentQuartz.mid, 9);

@@ -13,7 +13,7 @@ export {
 } from "./classify-ground.ts";
 export { type ConfinedRock, confinedStrength } from "./confined-strength.ts";
 export type { GroundModifier } from "./driller-lexicon.ts";
-export type { Abrasivity, GroundBed } from "./ground-bed.ts";
+export type { Abrasivity, GroundBed, Stringer } from "./ground-bed.ts";
 export { type GroundColumn, type GroundColumnInput, groundColumn } from "./ground-column.ts";
 export { HAZARD_WORDS, type Hazard } from "./hazard.ts";
 export type { Rock, RockExtraProperties, RockFamily, RockProperties } from "./rock.ts";

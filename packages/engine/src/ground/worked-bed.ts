@@ -6,7 +6,7 @@ import { bedWorking } from "./bed-working.ts";
 import { bottomHolePressureDifference } from "./bottom-hole-pressure-difference.ts";
 import { classifyGround } from "./classify-ground.ts";
 import { confinedStrength } from "./confined-strength.ts";
-import type { Abrasivity, GroundBed } from "./ground-bed.ts";
+import type { Abrasivity, GroundBed, Stringer } from "./ground-bed.ts";
 import type { Rock } from "./rock.ts";
 import { abrasivityClass, cercharClass, rockAbrasivityIndex } from "./rock-abrasivity.ts";
 import { rockResponse } from "./rock-response.ts";
@@ -53,8 +53,17 @@ export function workedBed({ bed, fluidDensity, waterLevel, fluidLevel, shopRocks
   const response = rockResponse({ rock, confinedStrength: confined });
   const abrasivity = abrasivityOf(rock, ucs);
   const hazards = [...new Set([...rock.hazards, ...(reading?.hazards ?? []), ...(bed.hazards ?? [])])];
+  const stringer = strongestOf(
+    (reading?.stringers ?? []).map((id) => stringerOf(rockById(id, shopRocks), pressureDifference)),
+  );
   const known = { bed, rock, rockFrom, midDepth, pressureDifference, ucs, ucsSource, response, abrasivity } as const;
-  const result = { ...known, ...(reading ? { reading } : {}), confinedStrength: confined, hazards };
+  const result = {
+    ...known,
+    ...(reading ? { reading } : {}),
+    confinedStrength: confined,
+    hazards,
+    ...(stringer ? { stringer } : {}),
+  };
   return {
     ...result,
     findings: bedFindings(result),
@@ -76,6 +85,18 @@ function confinedBand({ ucs, frictionAngle, pressureDifference }: ConfinedBandIn
       confinedStrength({ ucs: ucs[side], frictionAngle: frictionAngle[side], pressureDifference }),
     );
   return band(at("low"), at("mid"), at("high"));
+}
+
+function stringerOf(rock: Rock, pressureDifference: number): Stringer {
+  const confined = confinedBand({ ucs: rock.ucs, frictionAngle: rock.frictionAngle, pressureDifference });
+  return { rock, confinedStrength: confined, response: rockResponse({ rock, confinedStrength: confined }) };
+}
+
+function strongestOf(stringers: readonly Stringer[]): Stringer | undefined {
+  return stringers.reduce<Stringer | undefined>(
+    (most, one) => (most && most.confinedStrength.mid >= one.confinedStrength.mid ? most : one),
+    undefined,
+  );
 }
 
 function abrasivityOf(rock: Rock, ucs: Band): Abrasivity {
