@@ -3,7 +3,7 @@ import { type UnitSystem, type Workup, workupJson } from "@bitwright/traveler";
 import { type CardPaper, cardText } from "./card/index.ts";
 import { faceDrawing } from "./face/index.ts";
 import { profileDrawing } from "./profile/index.ts";
-import type { SheetTitle } from "./sheet/index.ts";
+import { holeInBoth, type SheetTitle } from "./sheet/index.ts";
 import { cutterTableCsv } from "./table/index.ts";
 
 /** One sheet, ready to be written. */
@@ -91,6 +91,12 @@ function blownWith({ inquiry, flow: { circuit, leastAirFlow } }: Workup): Pick<C
 /** Whether a bit is as large as its hole was typed, to what a drawing can show [m]. */
 function sameSize(bit: number, hole: number): boolean {
   return Math.abs(bit - hole) < 1e-5;
+}
+
+/** The hole of a workup as it was typed, and in millimetres where it was typed in something else. */
+export function holeOf({ inquiry }: Workup): string {
+  const { diameter, diameterAsTyped } = inquiry.inquiry.bitHole;
+  return holeInBoth(diameterAsTyped, diameter);
 }
 
 /** What every sheet of a workup says about itself. */

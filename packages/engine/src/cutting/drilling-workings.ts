@@ -1,5 +1,13 @@
 import type { RockResponse } from "../ground/index.ts";
-import { derivedFrom, given, readIn, recalledFrom, type Working, type WorkingInput } from "../quantity/index.ts";
+import {
+  derivedFrom,
+  given,
+  readIn,
+  recalledFrom,
+  type Working,
+  type WorkingInput,
+  working,
+} from "../quantity/index.ts";
 import type { BitLoads } from "./bit-loads.ts";
 
 /** The figures of a steady state that its workings explain. */
@@ -65,7 +73,7 @@ export function drillingWorkings(figures: DrillingFigures, response: RockRespons
       unit: "m",
       source: derivedFrom("root of weight against advance"),
     },
-    figure("rate of penetration", "v = d ω / 2π", [d, omega], rate, "m/s", derivedFrom("kinematics")),
+    working("rate of penetration", "v = d ω / 2π", [d, omega], rate, "m/s", derivedFrom("kinematics")),
     {
       name: "torque at the bit",
       relation: "T = Σ over all cutters of r (ε h + chamfer + μ σ_c min(l, κ h)) db",
@@ -74,10 +82,10 @@ export function drillingWorkings(figures: DrillingFigures, response: RockRespons
       unit: "N·m",
       source: CUTTER_LAW,
     },
-    figure("rotary power", "P = T ω", [t, omega], figures.power, "W", derivedFrom("mechanics")),
-    figure("drilling specific energy", "E = 2 T / (a² d)", [t, a, d], figures.drillingEnergy, "Pa", BIT_LAW),
-    figure("drilling strength", "S = W / (a d)", [w, a, d], figures.drillingStrength, "Pa", BIT_LAW),
-    figure(
+    working("rotary power", "P = T ω", [t, omega], figures.power, "W", derivedFrom("mechanics")),
+    working("drilling specific energy", "E = 2 T / (a² d)", [t, a, d], figures.drillingEnergy, "Pa", BIT_LAW),
+    working("drilling strength", "S = W / (a d)", [w, a, d], figures.drillingStrength, "Pa", BIT_LAW),
+    working(
       "mechanical specific energy",
       "MSE = W/(π a²) + ω T/(π a² v)",
       [w, t, a, omega, v],
@@ -85,7 +93,7 @@ export function drillingWorkings(figures: DrillingFigures, response: RockRespons
       "Pa",
       recalledFrom("Teale 1965, Int. J. Rock Mech. Min. Sci. 2:57-73"),
     ),
-    figure(
+    working(
       "efficiency",
       "η = ε / E",
       [
@@ -96,7 +104,7 @@ export function drillingWorkings(figures: DrillingFigures, response: RockRespons
       "-",
       CUTTER_LAW,
     ),
-    figure(
+    working(
       "bit friction number",
       "μ_b = 3 T / (2 W a)",
       [t, w, a],
@@ -104,7 +112,7 @@ export function drillingWorkings(figures: DrillingFigures, response: RockRespons
       "-",
       readIn("Pessier & Fear 1992, SPE 24584"),
     ),
-    figure(
+    working(
       "side force as a share of the weight",
       "|F| / W, F = vector sum of drag and radial forces",
       [given("|F|", "side force", bit.lateralForce, "N", "sum over cutters"), w],
@@ -123,15 +131,4 @@ function rockInputs(response: RockResponse, from: string): [WorkingInput, ...Wor
     given("μ", "friction of flats on rock", response.flatFriction, "-", from),
     given("κ", "growth of contact length with depth", response.kappa, "-", from),
   ];
-}
-
-function figure(
-  name: string,
-  relation: string,
-  inputs: readonly WorkingInput[],
-  value: number,
-  unit: string,
-  source: Working["source"],
-): Working {
-  return { name, relation, inputs, value, unit, source };
 }

@@ -17,4 +17,4 @@ export {
   type Source,
   type SourceKind,
 } from "./source.ts";
-export { given, type Working, type WorkingInput } from "./working.ts";
+export { given, type Working, type WorkingInput, working } from "./working.ts";

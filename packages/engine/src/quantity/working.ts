@@ -33,3 +33,15 @@ export interface Working {
 export function given(symbol: string, meaning: string, value: number, unit: string, from: string): WorkingInput {
   return { symbol, meaning, value, unit, from };
 }
+
+/** A working written short, its parts in the order in which they are read. */
+export function working(
+  name: string,
+  relation: string,
+  inputs: readonly WorkingInput[],
+  value: number,
+  unit: string,
+  source: Source,
+): Working {
+  return { name, relation, inputs, value, unit, source };
+}

@@ -1,5 +1,5 @@
 import { type BandsStudy, type BedBands, inUnit, type UnitSystem, unitFor } from "@bitwright/traveler";
-import { tickStep, ticks } from "../profile/axis-ticks.ts";
+import { tickStep, ticks } from "../chart/index.ts";
 import { DRAWING_ROOM, drawingSheet, INK, type SheetTitle, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
 import { bandsRow, ROW_HEIGHT } from "./bands-row.ts";

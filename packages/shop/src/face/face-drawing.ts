@@ -1,11 +1,12 @@
 import type { BitLayout } from "@bitwright/engine";
 import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
-import { DRAWING_ROOM, drawingSheet, INK, PAPER, type SheetTitle, STEEL, scaleThatFits } from "../sheet/index.ts";
+import { drawingSheet, holeInBoth, INK, PAPER, type SheetTitle, STEEL } from "../sheet/index.ts";
 import { element, type PagePoint, type Svg, softPath, svgNumber } from "../svg/index.ts";
-import { AROUND_HOLE, crossAt, holeMark, turnArrow, wingNameMarks, wingNamePlaces } from "./around-hole.ts";
+import { crossAt, holeMark, turnArrow, wingNameMarks, wingNamePlaces } from "./around-hole.ts";
 import { numberMarks } from "./cutter-numbers.ts";
 import { type DrawnPorts, portPlaces } from "./port-places.ts";
 import { type SeenCutter, seenCutter, type ToPage } from "./seen-cutter.ts";
+import { viewFromBelow } from "./view-from-below.ts";
 import { type WingBand, wingBands } from "./wing-bands.ts";
 
 /** What the face drawing is made from. */
@@ -29,20 +30,7 @@ const MM_PER_M = 1000;
 export function faceDrawing(input: FaceDrawingInput): string {
   const { layout, title, units, ports } = input;
   const id = input.id ?? "face";
-  const holeMm = layout.holeDiameter * MM_PER_M;
-  const room = {
-    width: DRAWING_ROOM.right - DRAWING_ROOM.left - 2 * AROUND_HOLE.side,
-    height: DRAWING_ROOM.bottom - DRAWING_ROOM.top - AROUND_HOLE.above - AROUND_HOLE.below,
-  };
-  const scale = scaleThatFits({ width: holeMm, height: holeMm, room });
-  const middle: PagePoint = [
-    (DRAWING_ROOM.left + DRAWING_ROOM.right) / 2,
-    DRAWING_ROOM.top + AROUND_HOLE.above + room.height / 2,
-  ];
-  // z points at the viewer, so x to the right and y up keep the bit frame's hand: azimuth grows counter-clockwise.
-  const perMetre = scale.factor * MM_PER_M;
-  const toPage: ToPage = ([x, y]) => [middle[0] + perMetre * x, middle[1] - perMetre * y];
-  const hole = { middle, radius: (perMetre * layout.holeDiameter) / 2 };
+  const { scale, perMetre, toPage, hole } = viewFromBelow(layout);
   const bands = wingBands(layout);
   const seen = layout.cutters.map((cutter) => seenCutter(cutter, toPage));
   const farToNear = fromFarToNear(layout);
@@ -66,7 +54,11 @@ export function faceDrawing(input: FaceDrawingInput): string {
     hole: holeInBoth(holeText, layout.holeDiameter),
     scale,
     definitions: [
-      element("clipPath", { id: `${id}-hole` }, element("circle", { cx: middle[0], cy: middle[1], r: hole.radius })),
+      element(
+        "clipPath",
+        { id: `${id}-hole` },
+        element("circle", { cx: hole.middle[0], cy: hole.middle[1], r: hole.radius }),
+      ),
     ],
     drawing: [
       element("g", { "clip-path": `url(#${id}-hole)` }, ...wingShapes(bands, toPage, perMetre)),
@@ -98,13 +90,6 @@ function countsLine(
   const size = formatQuantity("diameter", ports.diameter, units);
   const where = bands.length ? "drawn where the slots leave room" : "place not known";
   return `${cutters}${wings}; ${plural(ports.count, "port")} of ${size}, ${where}.`;
-}
-
-/** The hole as typed and in millimetres, each once. */
-function holeInBoth(asTyped: string, diameter: number): string {
-  return /mm\s*$/.test(asTyped)
-    ? asTyped
-    : `${asTyped} (${formatQuantity("diameter", diameter, "metric", { figures: 6 })})`;
 }
 
 function fromFarToNear(layout: BitLayout): number[] {

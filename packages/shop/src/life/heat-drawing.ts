@@ -1,5 +1,6 @@
 import type { LifeBed } from "@bitwright/engine";
 import { formatQuantity, type HeatCurve, type HeatCurves, inUnit, type UnitSystem } from "@bitwright/traveler";
+import { type ChartPanel, markedPoint, onPanel, panelAxes, panelLine, rangeFromZero } from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -12,14 +13,6 @@ import {
   TYPE,
   textAt,
 } from "../sheet/index.ts";
-import {
-  type ChartPanel,
-  markedPoint,
-  onPanel,
-  panelAxes,
-  panelLine,
-  rangeFromZero,
-} from "../stability/chart-panel.ts";
 import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
 
 /** What the sheet of critical weights is made from. */

@@ -9,17 +9,17 @@ import {
   type WearState,
 } from "@bitwright/engine";
 import { formatQuantity, inUnit, type QuantityKind, type UnitSystem } from "@bitwright/traveler";
-import { plain } from "../map/map-frame.ts";
-import { DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL } from "../sheet/index.ts";
 import {
   type AxisRange,
   type ChartPanel,
   levelLine,
   panelAxes,
   panelLine,
+  plain,
   rangeFromZero,
   stackedPanels,
-} from "../stability/chart-panel.ts";
+} from "../chart/index.ts";
+import { DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL } from "../sheet/index.ts";
 import type { Svg } from "../svg/index.ts";
 import { bedGrounds } from "./bed-look.ts";
 import { bedsLegend, legendHeightOf } from "./beds-legend.ts";

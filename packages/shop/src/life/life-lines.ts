@@ -1,6 +1,6 @@
 import type { LifeStep } from "@bitwright/engine";
+import { type ChartPanel, onPanel, panelLine } from "../chart/index.ts";
 import { HALO, INK, SOFT_INK, STEEL, spread, TYPE, textAt } from "../sheet/index.ts";
-import { type ChartPanel, onPanel, panelLine } from "../stability/chart-panel.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
 import { bedLook } from "./bed-look.ts";
 import { bedStretches, type LifeSeries, type SeriesPoint } from "./life-series.ts";

@@ -1,5 +1,5 @@
-import { formatQuantity, type LifeStation, type Workup } from "@bitwright/traveler";
-import { type Sheet, type SheetOptions, titleOf } from "../sheets.ts";
+import type { LifeStation, Workup } from "@bitwright/traveler";
+import { holeOf, type Sheet, type SheetOptions, titleOf } from "../sheets.ts";
 import { heatDrawing } from "./heat-drawing.ts";
 import { lifeCsv } from "./life-csv.ts";
 import { lifeDrawing } from "./life-drawing.ts";
@@ -12,10 +12,7 @@ export function lifeSheets(
 ): Sheet[] {
   if (!life) return [];
   const title = titleOf(workup, program);
-  const { diameter, diameterAsTyped } = workup.inquiry.inquiry.bitHole;
-  const hole = /mm\s*$/.test(diameterAsTyped)
-    ? diameterAsTyped
-    : `${diameterAsTyped} (${formatQuantity("diameter", diameter, "metric", { figures: 6 })})`;
+  const hole = holeOf(workup);
   const of = heatCurves ? 2 : 1;
   return [
     {

@@ -1,4 +1,5 @@
 import { type BedMap, formatQuantity, type UnitSystem } from "@bitwright/traveler";
+import { plain } from "../chart/index.ts";
 import {
   DRAWING_ROOM,
   drawingSheet,
@@ -12,7 +13,7 @@ import {
 import { type PagePoint, pair, type Svg } from "../svg/index.ts";
 import { freePlace } from "./free-place.ts";
 import { LIMIT_NAMES } from "./limit-words.ts";
-import { MAP_UNITS, type MapFrame, mapAxes, mapFrame, plain, rotarySpan } from "./map-frame.ts";
+import { MAP_UNITS, type MapFrame, mapAxes, mapFrame, rotarySpan } from "./map-frame.ts";
 import { type DrawnRate, mapDefinitions, mapLayers, RATE_INK, ratesDrawn } from "./map-layers.ts";
 import { limitsDrawn } from "./map-lines.ts";
 import { mapNotes } from "./map-notes.ts";

@@ -1,6 +1,6 @@
 import type { RunningMap } from "@bitwright/engine";
 import { inUnit, type UnitSystem } from "@bitwright/traveler";
-import { tickStep } from "../profile/axis-ticks.ts";
+import { plain, tickStep } from "../chart/index.ts";
 import { INK, SOFT_INK, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type PagePoint, pair, type Svg } from "../svg/index.ts";
 import type { MapPoint } from "./map-region.ts";
@@ -138,12 +138,4 @@ function multiples(from: number, to: number, step: number): number[] {
   const first = Math.ceil(from / step - 1e-9);
   const last = Math.floor(to / step + 1e-9);
   return Array.from({ length: last - first + 1 }, (_, k) => (first + k) * step);
-}
-
-/** A figure of an axis: no more decimals than its step has, a comma between thousands. */
-export function plain(value: number): string {
-  const text = String(Number(value.toPrecision(6)));
-  const [whole, decimals] = text.split(".");
-  const grouped = whole.replace(/\B(?=(\d{3})+(?!\d))/g, ",");
-  return decimals === undefined ? grouped : `${grouped}.${decimals}`;
 }

@@ -1,6 +1,6 @@
+import { tickStep, ticks } from "../chart/index.ts";
 import { CUT_RAMP, INK, PAPER, TYPE, textAt, textWidth } from "../sheet/index.ts";
 import { element, linePath, type PagePoint, pair, type Svg } from "../svg/index.ts";
-import { tickStep, ticks } from "./axis-ticks.ts";
 import { crescentOutline } from "./crescent-outline.ts";
 import { holeBottom } from "./hole-bottom.ts";
 import type { Crescent, PassingPlane } from "./passing-plane.ts";

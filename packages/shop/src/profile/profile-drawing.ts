@@ -1,6 +1,6 @@
 import { type BitProfile, type EdgeTrace, type Engagement, uncutRings } from "@bitwright/engine";
 import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
-import { DRAWING_ROOM, drawingSheet, rampStep, type SheetTitle, scaleThatFits } from "../sheet/index.ts";
+import { DRAWING_ROOM, drawingSheet, holeInBoth, rampStep, type SheetTitle, scaleThatFits } from "../sheet/index.ts";
 import type { PagePoint, Svg } from "../svg/index.ts";
 import { flatLayers } from "./flat-layers.ts";
 import { type PlaneLine, passingPlane } from "./passing-plane.ts";
@@ -135,9 +135,7 @@ export function profileDrawing(input: ProfileDrawingInput): string {
     title,
     view: "cutters in one plane",
     units: units === "field" ? "mm; hole in inches, mm" : "mm",
-    hole: /mm\s*$/.test(holeText)
-      ? holeText
-      : `${holeText} (${formatQuantity("diameter", layout.holeDiameter, "metric", { figures: 6 })})`,
+    hole: holeInBoth(holeText, layout.holeDiameter),
     scale,
     definitions: [uncutHatch(id)],
     drawing: parts,

@@ -1,5 +1,6 @@
-export { scaleThatFits } from "./drawing-scale.ts";
+export { type DrawingScale, scaleThatFits } from "./drawing-scale.ts";
 export { DRAWING_ROOM, drawingSheet } from "./drawing-sheet.ts";
+export { holeInBoth } from "./hole-words.ts";
 export { type Label, type Obstacle, placeLabels, type StandingBox } from "./label-places.ts";
 export { CUT_RAMP, INK, PAPER, ROCK, rampStep, SOFT_INK, STEEL } from "./palette.ts";
 export { spread } from "./spread.ts";

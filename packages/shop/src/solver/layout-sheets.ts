@@ -1,8 +1,8 @@
 import { engage, MEASURE_WORDS, traceEdges, USUAL_ADVANCES } from "@bitwright/engine";
-import { formatQuantity, type LayoutStudy, type Workup } from "@bitwright/traveler";
+import type { LayoutStudy, Workup } from "@bitwright/traveler";
 import { faceDrawing } from "../face/index.ts";
 import { profileDrawing } from "../profile/index.ts";
-import { type Sheet, type SheetOptions, titleOf } from "../sheets.ts";
+import { holeOf, type Sheet, type SheetOptions, titleOf } from "../sheets.ts";
 import { paretoDrawing } from "./pareto-drawing.ts";
 
 /**
@@ -25,7 +25,7 @@ export function layoutSheets(
   const chosen = choices[choice];
   const plainTitle = titleOf(workup, program);
   const title = { ...plainTitle, bit: `${plainTitle.bit}, layout ${choice + 1} of ${choices.length}` };
-  const hole = holeWords(workup);
+  const hole = holeOf(workup);
   const files = choices.map(({ bit }, at) => ({
     name: `layout-${at + 1}.json`,
     text: `${JSON.stringify(bit.layout, null, 2)}\n`,
@@ -54,11 +54,4 @@ export function layoutSheets(
     },
     ...files,
   ];
-}
-
-/** The hole as it was typed, and in millimetres where it was typed in something else. */
-function holeWords({ inquiry }: Workup): string {
-  const { diameter, diameterAsTyped } = inquiry.inquiry.bitHole;
-  if (/mm\s*$/.test(diameterAsTyped)) return diameterAsTyped;
-  return `${diameterAsTyped} (${formatQuantity("diameter", diameter, "metric", { figures: 6 })})`;
 }

@@ -1,6 +1,14 @@
 import { MEASURE_WORDS, type SolvedLayout } from "@bitwright/engine";
 import { formatQuantity, inUnit, type LayoutStudy, type UnitSystem } from "@bitwright/traveler";
-import { tickStep } from "../profile/axis-ticks.ts";
+import {
+  type AxisRange,
+  type ChartPanel,
+  levelLine,
+  onPanel,
+  panelAxes,
+  rangeFromZero,
+  tickStep,
+} from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -15,14 +23,6 @@ import {
   TYPE,
   textAt,
 } from "../sheet/index.ts";
-import {
-  type AxisRange,
-  type ChartPanel,
-  levelLine,
-  onPanel,
-  panelAxes,
-  rangeFromZero,
-} from "../stability/chart-panel.ts";
 import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
 import { numberedPlaces } from "./numbered-places.ts";
 import { BALANCE_MARKS, placeOf, sideForce, unevenness } from "./pareto-place.ts";

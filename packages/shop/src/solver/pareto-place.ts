@@ -1,5 +1,5 @@
 import type { SolvedLayout } from "@bitwright/engine";
-import { type ChartPanel, onPanel } from "../stability/chart-panel.ts";
+import { type ChartPanel, onPanel } from "../chart/index.ts";
 import type { PagePoint } from "../svg/index.ts";
 
 /** Unevenness of a layout, in percent. */

@@ -1,7 +1,7 @@
 import type { LayoutStudy } from "@bitwright/traveler";
+import { type ChartPanel, onPanel } from "../chart/index.ts";
 import { freePlace } from "../map/free-place.ts";
 import { CUT_RAMP, HALO, type StandingBox, TYPE, textAt, textWidth } from "../sheet/index.ts";
-import { type ChartPanel, onPanel } from "../stability/chart-panel.ts";
 import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
 import { BALANCE_MARKS, placeOf } from "./pareto-place.ts";
 

@@ -1,7 +1,5 @@
-import { ACCEPTED_LATERAL_SHARE, type BedCrossing, GOOD_LATERAL_SHARE } from "@bitwright/engine";
+import { ACCEPTED_LATERAL_SHARE, GOOD_LATERAL_SHARE, type ReviewedCrossing } from "@bitwright/engine";
 import { formatQuantity, inUnit, type QuantityKind, type UnitSystem } from "@bitwright/traveler";
-import { CUT_RAMP, DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL } from "../sheet/index.ts";
-import { element, linePath, type Svg } from "../svg/index.ts";
 import {
   type ChartPanel,
   levelLine,
@@ -11,15 +9,13 @@ import {
   panelLine,
   rangeFromZero,
   stackedPanels,
-} from "./chart-panel.ts";
+} from "../chart/index.ts";
+import { CUT_RAMP, DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL } from "../sheet/index.ts";
+import { element, linePath, type Svg } from "../svg/index.ts";
 
 /** What the sheet of a bed crossing is made from. */
 export interface CrossingDrawingInput {
-  readonly crossing: BedCrossing;
-  /** Name of the bed it comes from. */
-  readonly from: string;
-  /** Name of the bed it goes into. */
-  readonly to: string;
+  readonly crossed: ReviewedCrossing;
   readonly title: SheetTitle;
   readonly units: UnitSystem;
   /** Start of every id in the drawing; `crossing` where not given. */
@@ -37,7 +33,8 @@ type Kind = keyof (typeof UNITS)["field"];
  * The way of a bit from one bed into the next as a sheet of SVG: weight and torque if the feed is held, advance, the
  * heaviest cutter and side force if the weight is held, over the way since the first edge touched.
  */
-export function crossingDrawing({ crossing, from, to, title, units, id = "crossing" }: CrossingDrawingInput): string {
+export function crossingDrawing({ crossed, title, units, id = "crossing" }: CrossingDrawingInput): string {
+  const { from, to, intoHarder, crossing } = crossed;
   const { places, span, peak, before, after, mostWeight, mostLateral } = crossing;
   const unit = UNITS[units];
   const amount = (kind: Kind, si: number) => inUnit(kind, si, unit[kind]);
@@ -74,7 +71,7 @@ export function crossingDrawing({ crossing, from, to, title, units, id = "crossi
   ];
   return drawingSheet({
     id,
-    heading: `Into a harder bed: ${to}`,
+    heading: `Into a ${intoHarder ? "harder" : "softer"} bed: ${to}`,
     subheading: sub,
     description: `${sub.join(" ")} Held feed: weight up to ${said("force", mostWeight.heldAdvance.weight)}. Held weight of ${held}: ${heaviestCutter}.`,
     title,

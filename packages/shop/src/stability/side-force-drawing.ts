@@ -8,20 +8,21 @@ import {
   worstGroup,
 } from "@bitwright/engine";
 import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
-import { AROUND_HOLE, holeMark, turnArrow, wingNameMarks, wingNamePlaces } from "../face/around-hole.ts";
+import { holeMark, turnArrow, wingNameMarks, wingNamePlaces } from "../face/around-hole.ts";
 import { seenCutter, type ToPage } from "../face/seen-cutter.ts";
+import { viewFromBelow } from "../face/view-from-below.ts";
 import { wingBands } from "../face/wing-bands.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
   drawingSheet,
   HALO,
+  holeInBoth,
   INK,
   linesWithin,
   type SheetTitle,
   SOFT_INK,
   STEEL,
-  scaleThatFits,
   TYPE,
   textAt,
 } from "../sheet/index.ts";
@@ -44,7 +45,6 @@ export interface SideForceDrawingInput {
   readonly id?: string;
 }
 
-const MM_PER_M = 1000;
 const NOTES = 44;
 /** The longest arrow on paper, as a share of the hole radius. */
 const LONGEST = 0.62;
@@ -56,26 +56,13 @@ const LONGEST = 0.62;
 export function sideForceDrawing(input: SideForceDrawingInput): string {
   const { layout, imbalance, cutterForces, bed, title, units, id = "side-force" } = input;
   const { whole, drag, radial, direction } = imbalance;
-  const holeMm = layout.holeDiameter * MM_PER_M;
-  const room = {
-    width: DRAWING_ROOM.right - DRAWING_ROOM.left - 2 * AROUND_HOLE.side,
-    height: DRAWING_ROOM.bottom - DRAWING_ROOM.top - AROUND_HOLE.above - AROUND_HOLE.below - NOTES,
-  };
-  const scale = scaleThatFits({ width: holeMm, height: holeMm, room });
-  const middle: PagePoint = [
-    (DRAWING_ROOM.left + DRAWING_ROOM.right) / 2,
-    DRAWING_ROOM.top + AROUND_HOLE.above + room.height / 2,
-  ];
-  // As on the face sheet: seen from below, azimuth grows counter-clockwise.
-  const perMetre = scale.factor * MM_PER_M;
-  const toPage: ToPage = ([x, y]) => [middle[0] + perMetre * x, middle[1] - perMetre * y];
-  const hole = { middle, radius: (perMetre * layout.holeDiameter) / 2 };
+  const { scale, perMetre, toPage, hole } = viewFromBelow(layout, NOTES);
+  const { middle } = hole;
   const bands = wingBands(layout);
   const force = (si: number) => formatQuantity("force", si, units, { figures: 3 });
   const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
   const typed = title.hole ?? formatQuantity("diameter", layout.holeDiameter, units);
-  const inMm = formatQuantity("diameter", layout.holeDiameter, "metric", { figures: 6 });
-  const holeText = /mm\s*$/.test(typed) ? typed : `${typed} (${inMm})`;
+  const holeText = holeInBoth(typed, layout.holeDiameter);
   const longest = Math.max(whole.force, drag.force, radial.force);
   const perNewton = longest > 0 ? (LONGEST * hole.radius) / longest : 0;
   const sizes = layout.cutters.map((_, k) => Math.hypot(cutterForces.x[k], cutterForces.y[k]));

@@ -1,5 +1,6 @@
-import type { MarchRegime, ReviewedString } from "@bitwright/engine";
+import type { MarchRegime, ReviewedString, SteadySpeeds } from "@bitwright/engine";
 import { formatQuantity, inUnit, type UnitSystem } from "@bitwright/traveler";
+import { type ChartPanel, onPanel, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -15,12 +16,13 @@ import {
   textAt,
 } from "../sheet/index.ts";
 import { element, linePath, pair, type Svg } from "../svg/index.ts";
-import { type ChartPanel, onPanel, panelAxes, panelLine, rangeFromZero, stackedPanels } from "./chart-panel.ts";
 
 /** What the sheet of steady speeds is made from. */
 export interface SpeedsDrawingInput {
-  /** The string of a stability review in which the speeds were scanned. */
+  /** The string of a stability review. */
   readonly string: ReviewedString;
+  /** The speeds that were scanned, two at least. */
+  readonly speeds: SteadySpeeds;
   /** Speed to work with [rad/s]. */
   readonly rotarySpeed: number;
   /** Weight held [N]. */
@@ -47,9 +49,9 @@ const REGIMES: Readonly<Record<MarchRegime, { fill: string; ink: string; letter:
  * stands or flies, how fast it spins, the mean torque; speeds in step with the string hatched.
  */
 export function speedsDrawing(input: SpeedsDrawingInput): string {
-  const { string, rotarySpeed, weight, bed, title, units, id = "speeds" } = input;
-  const tried = string.speeds?.tried ?? [];
-  if (tried.length < 2) throw new RangeError("the speeds to draw must have been scanned");
+  const { string, speeds, rotarySpeed, weight, bed, title, units, id = "speeds" } = input;
+  const { tried } = speeds;
+  if (tried.length < 2) throw new RangeError(`speeds to draw must be two at least, got ${tried.length}`);
   const rpm = (speed: number) => inUnit("rotary speed", speed, "rpm");
   const torqueUnit = units === "field" ? "ft-lbf" : "N m";
   const half = (rpm(tried[1].rotarySpeed) - rpm(tried[0].rotarySpeed)) / 2;
@@ -79,7 +81,7 @@ export function speedsDrawing(input: SpeedsDrawingInput): string {
   });
   const [shares, spinning, twisting] = [panel(0, stands, flies), panel(1, spins), panel(2, torques)];
   const force = formatQuantity("force", weight, units, { figures: 3, unit: units === "field" ? "lbf" : "kN" });
-  const sub = [`${force} in ${bed}. ${steadyWords(string, rpm)}`, feedWords(string)];
+  const sub = [`${force} in ${bed}. ${steadyWords(speeds, rpm)}`, feedWords(string)];
   const line = { stroke: CUT_RAMP[4], width: 0.6 };
   return drawingSheet({
     id,
@@ -107,6 +109,7 @@ export function speedsDrawing(input: SpeedsDrawingInput): string {
         string,
         { left: DRAWING_ROOM.left, top: twisting.bottom + 16, x },
         rpm,
+        units,
         id,
         new Set(tried.map(({ regime }) => regime)),
       ),
@@ -114,8 +117,8 @@ export function speedsDrawing(input: SpeedsDrawingInput): string {
   });
 }
 
-function steadyWords({ speeds }: ReviewedString, rpm: (speed: number) => number): string {
-  const spans = (speeds?.steady ?? []).map(({ slowestSpeed, fastestSpeed }) => {
+function steadyWords({ steady }: SteadySpeeds, rpm: (speed: number) => number): string {
+  const spans = steady.map(({ slowestSpeed, fastestSpeed }) => {
     const [from, to] = [Math.round(rpm(slowestSpeed)), Math.round(rpm(fastestSpeed))];
     return from === to ? `at ${from} rpm` : `from ${from} to ${to} rpm`;
   });
@@ -222,6 +225,7 @@ function notes(
   string: ReviewedString,
   { left, top, x }: { readonly left: number; readonly top: number; readonly x: ChartPanel["x"] },
   rpm: (speed: number) => number,
+  units: UnitSystem,
   id: string,
   met: ReadonlySet<MarchRegime>,
 ): Svg[] {
@@ -244,8 +248,8 @@ function notes(
       ? "No speed in view is in step with the string's own swing."
       : `Hatched: ${inView.map(({ from, to, why }) => `${shown(from)}–${shown(to)} rpm, ${why}`).join("; ")}.`,
     `A sharp bit bounces on its own cut under ${shown(axialLimitSpeed)} rpm on this string by the linear limit, without damping along the hole.`,
-    `Damping of the twist counted on: ${(100 * twistDamping).toFixed(1)} % of critical (our choice, no source); steady drilling at the speed to work with needs ${(100 * neededDamping).toFixed(1)} %.`,
-    `String of ${mode.length.toFixed(0)} m: swings by itself at ${shown(mode.torsionalSpeed)} per minute in twist, ${shown(mode.axialSpeed)} along the hole, the top held.`,
+    `Damping of the twist counted on: ${(100 * twistDamping).toFixed(1)} % of critical (our choice, no source)${neededDamping === undefined ? "" : `; steady drilling at the speed to work with needs ${(100 * neededDamping).toFixed(1)} %`}.`,
+    `String of ${formatQuantity("depth", mode.length, units, { figures: 3 })}: swings by itself at ${shown(mode.torsionalSpeed)} per minute in twist, ${shown(mode.axialSpeed)} along the hole, the top held.`,
   ];
   const set = lines.flatMap((text) => linesWithin(text, TYPE.caption, 180, 2));
   return [

@@ -4,14 +4,18 @@ import { mm, rpm } from "../../../../tests/support/field-units.ts";
 import { profiledBit } from "../../../../tests/support/profiled-bit.ts";
 import { sandstoneLike } from "../../../../tests/support/rock-responses.ts";
 import { elementsWhere, type XmlElement, xmlTree } from "../../../../tests/support/xml-tree.ts";
-import { rangeFromZero } from "./chart-panel.ts";
+import { rangeFromZero } from "../chart/index.ts";
 import { crossingDrawing, sideForceDrawing, speedsDrawing, stickSlipDrawing } from "./index.ts";
 
 const layout = profiledBit();
+const soft = {
+  name: "soft <shale> & clay",
+  response: { ...sandstoneLike, specificEnergy: 15e6, contactStress: 15e6 },
+};
 const review = stabilityReview({
   trace: traceEdges(layout, { cells: 200 }),
-  bed: { name: "soft <shale> & clay", response: { ...sandstoneLike, specificEnergy: 15e6, contactStress: 15e6 } },
-  neighbours: [{ name: "sandstone", response: sandstoneLike }],
+  bed: soft,
+  crossings: [{ from: soft, to: { name: "sandstone", response: sandstoneLike }, weight: 9000 }],
   weight: 9000,
   rotarySpeed: 60 * rpm,
   body: { exposure: exposure({ layout }).cutters.map(({ alongNormal }) => alongNormal), wingThickness: 16 * mm },
@@ -21,10 +25,16 @@ const review = stabilityReview({
       { outerDiameter: 0.0889, bore: 0.07, length: 600, linearWeight: 194 },
     ],
   },
-  rotary: { slowest: 40 * rpm, fastest: 140 * rpm },
 });
 const string = review.string;
-if (!string?.speeds) throw new Error("the review has no string");
+if (!string) throw new Error("the review has no string");
+const speeds = steadySpeeds({
+  bit: string.scaled,
+  weight: 9000,
+  slowestSpeed: 40 * rpm,
+  fastestSpeed: 140 * rpm,
+  twistDamping: string.twistDamping,
+});
 const title = { job: 'Well <1> & "2"', bit: "a bit", hole: "6 1/8 in", program: "Bitwright 0.0.0" };
 const common = { title, units: "field" } as const;
 const bed = "soft <shale> & clay";
@@ -33,8 +43,8 @@ const [crossed] = review.crossings;
 const running = { rotarySpeed: 60 * rpm, weight: 9000, bed };
 const sheets = {
   side: sideForceDrawing({ layout, imbalance: review.imbalance, cutterForces: forces, bed, ...common }),
-  crossing: crossingDrawing({ ...crossed, ...common }),
-  speeds: speedsDrawing({ string, ...running, ...common }),
+  crossing: crossingDrawing({ crossed, ...common }),
+  speeds: speedsDrawing({ string, speeds, ...running, ...common }),
   march: stickSlipDrawing({ march: string.march, scaled: string.scaled, ...running, ...common }),
   marchMetric: stickSlipDrawing({ march: string.march, scaled: string.scaled, ...running, title, units: "metric" }),
 };
@@ -109,7 +119,7 @@ describe("sheets of stability", () => {
 
   it("has a column for each speed tried, with what became of the bit", () => {
     const columns = byClass(sheets.speeds, "speed-tried");
-    const tried = string.speeds?.tried ?? [];
+    const { tried } = speeds;
     expect(columns).toHaveLength(tried.length);
     const letters = {
       steady: "S",
@@ -131,7 +141,7 @@ describe("sheets of stability", () => {
       contactWeight: 0,
       contactTorque: 0,
     });
-    const speeds = steadySpeeds({
+    const few = steadySpeeds({
       bit: scaled,
       weight: 9000,
       slowestSpeed: 4,
@@ -139,14 +149,16 @@ describe("sheets of stability", () => {
       count: 2,
       scaledDuration: 20,
     });
-    const drawn = speedsDrawing({ string: { ...string, speeds }, ...running, ...common });
+    const drawn = speedsDrawing({ string, speeds: few, ...running, ...common });
     expect(byClass(drawn, "speed-tried")).toHaveLength(2);
     expect(rangeFromZero([-3, 8])).toEqual({ from: -5, to: 10 });
     expect(rangeFromZero([])).toEqual({ from: 0, to: 1 });
   });
 
-  it("refuses speeds that were not scanned", () => {
-    const { speeds: _, ...unscanned } = string;
-    expect(() => speedsDrawing({ string: unscanned, ...running, ...common })).toThrow("must have been scanned");
+  it("refuses speeds too few to draw", () => {
+    const one = { ...speeds, tried: speeds.tried.slice(0, 1) };
+    expect(() => speedsDrawing({ string, speeds: one, ...running, ...common })).toThrow(
+      "speeds to draw must be two at least, got 1",
+    );
   });
 });

@@ -1,7 +1,7 @@
 import type { March, MarchRegime, ScaledBit } from "@bitwright/engine";
 import { formatQuantity, inUnit, type UnitSystem } from "@bitwright/traveler";
+import { type ChartPanel, levelLine, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL, TYPE, textAt } from "../sheet/index.ts";
-import { type ChartPanel, levelLine, panelAxes, panelLine, rangeFromZero, stackedPanels } from "./chart-panel.ts";
 
 /** What the sheet of a march in time is made from. */
 export interface StickSlipDrawingInput {

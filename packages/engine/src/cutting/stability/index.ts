@@ -16,7 +16,7 @@ export { type Imbalance, imbalance, worstGroup } from "./imbalance.ts";
 export { marchSelfExcitation } from "./march.ts";
 export type { March, MarchInput, MarchRegime, MarchSeries, MarchStart } from "./march-input.ts";
 export { type NeededDampingInput, neededDamping } from "./needed-damping.ts";
-export { RESONANCE_MARGIN, resonanceWindows } from "./resonance.ts";
+export { type LengthsInStep, lengthsInStep, RESONANCE_MARGIN, resonanceWindows } from "./resonance.ts";
 export { type RubbingBit, type RubbingState, rubbingAtAdvance, rubbingAtWeight } from "./rubbing-bit.ts";
 export {
   type BitSlopes,
@@ -28,6 +28,7 @@ export {
 } from "./scaled-bit.ts";
 export { type WingDirection, wingDirection } from "./side-force-direction.ts";
 export type {
+  CrossingToReview,
   NamedBed,
   ReviewedCrossing,
   ReviewedRubbing,
@@ -37,14 +38,16 @@ export type {
   StabilityInput,
   StabilityReview,
 } from "./stability-figures.ts";
-export { CROSSING_OVERLOAD } from "./stability-findings.ts";
+export { CROSSING_OVERLOAD, speedFindings } from "./stability-findings.ts";
 export { stabilityReview, USUAL_TWIST_DAMPING } from "./stability-review.ts";
 export {
+  type SpeedsProgress,
   type SpeedTried,
   type SteadySpan,
   type SteadySpeeds,
   type SteadySpeedsInput,
   steadySpeeds,
+  steadySpeedsInSteps,
 } from "./steady-speeds.ts";
 export {
   STEEL_SHEAR_MODULUS,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { marchSelfExcitation } from "./march.ts";
-import { steadySpeeds } from "./steady-speeds.ts";
+import { steadySpeeds, steadySpeedsInSteps } from "./steady-speeds.ts";
 
 const bit = { wings: 4, cutStiffness: 14, contactLoad: 0.7, contactFriction: 0.3 };
 const slight = { axialSpeedRatio: 1.01, turningSpeedRatio: 0.99 };
@@ -99,9 +99,9 @@ describe("steadySpeeds", () => {
   const input = { bit: scaled, weight: 90_000, slowestSpeed: 8, fastestSpeed: 24, count: 5, scaledDuration: 60 };
 
   it("tells of its progress and bounds each span by speeds it tried", () => {
-    const told: string[] = [];
-    const found = steadySpeeds({ ...input, onProgress: (done, all) => told.push(`${done}/${all}`) });
+    const told = [...steadySpeedsInSteps(input)].map(({ done, of }) => `${done}/${of}`);
     expect(told).toEqual(["1/5", "2/5", "3/5", "4/5", "5/5"]);
+    const found = steadySpeeds(input);
     expect(found.tried.map(({ rotarySpeed }) => rotarySpeed)).toEqual([8, 12, 16, 20, 24]);
     const steady = found.tried.filter(({ regime }) => regime === "steady").map(({ rotarySpeed }) => rotarySpeed);
     expect(steady.length).toBeGreaterThan(0);

@@ -1,13 +1,13 @@
 import type { RockResponse } from "../../ground/index.ts";
 import type { Finding, Working } from "../../quantity/index.ts";
 import type { EdgeTrace } from "../edge-trace.ts";
-import type { SpeedRange, SpeedWindow } from "../running-map-best.ts";
+import type { SpeedWindow } from "../running-map-best.ts";
 import type { BedCrossing } from "./bed-crossing.ts";
 import type { BedLoads } from "./bed-loads.ts";
 import type { Imbalance } from "./imbalance.ts";
 import type { March } from "./march-input.ts";
+import type { LengthsInStep } from "./resonance.ts";
 import type { BitSlopes, ScaledBit } from "./scaled-bit.ts";
-import type { SteadySpeeds } from "./steady-speeds.ts";
 import type { StringMode, StringSection } from "./string-mode.ts";
 import type { WingLands } from "./wing-lands.ts";
 import type { FirstRub, WingLoads } from "./wing-rubbing.ts";
@@ -16,6 +16,14 @@ import type { FirstRub, WingLoads } from "./wing-rubbing.ts";
 export interface NamedBed {
   readonly name: string;
   readonly response: RockResponse;
+}
+
+/** A boundary to look at, in the order in which the bit comes to it. */
+export interface CrossingToReview {
+  readonly from: NamedBed;
+  readonly to: NamedBed;
+  /** Weight that is held across it: that of the first bed where the driller does not ease it [N]. */
+  readonly weight: number;
 }
 
 /** What the stability of a bit is reviewed from. */
@@ -27,8 +35,8 @@ export interface StabilityInput {
   readonly weight: number;
   /** Rotary speed [rad/s]. */
   readonly rotarySpeed: number;
-  /** Beds above and below it, to see the bit across the boundaries. */
-  readonly neighbours?: readonly NamedBed[];
+  /** Boundaries to see the bit across: from the bed above, into the hard bands of this one. */
+  readonly crossings?: readonly CrossingToReview[];
   /** Dip of the beds from level [rad]. */
   readonly dipAngle?: number;
   /** What the wings need to be looked at for rubbing. */
@@ -42,25 +50,25 @@ export interface StabilityInput {
   readonly string?: {
     /** From the bit up. */
     readonly sections: readonly StringSection[];
+    /** Lengths of the whole string over which the bed is drilled; its length as given where not given [m]. */
+    readonly lengths?: { readonly shortest: number; readonly longest: number };
     /** Mass of the top head that rides on the string; none where not given [kg]. */
     readonly topHeadMass?: number;
     /** ξ, damping of the twist as a share of critical [-]. */
     readonly twistDamping?: number;
   };
-  /** The rotary's speeds, scanned for those that stay steady; not scanned where not given. */
-  readonly rotary?: SpeedRange;
   /** Diameter of the hole as drilled less that of the bit [m]. */
   readonly gaugeClearance?: number;
-  /** Told after each speed of the scan how many of all are done [-]. */
-  readonly onProgress?: (done: number, all: number) => void;
-  /** Asked now and then; when it says so the scan ends with what it has. */
-  readonly shouldStop?: () => boolean;
 }
 
-/** A boundary the bit goes across, from the softer bed into the harder. */
+/** A boundary the bit goes across. */
 export interface ReviewedCrossing {
   readonly from: string;
   readonly to: string;
+  /** Weight held across it [N]. */
+  readonly weight: number;
+  /** Whether the bed it goes into is the harder one. */
+  readonly intoHarder: boolean;
   readonly crossing: BedCrossing;
 }
 
@@ -87,15 +95,19 @@ export interface ReviewedString {
    * swings faster than the bit would on its own cut. The equations speak of a top under constant force.
    */
   readonly feedHolds: boolean;
-  /** Damping of the twist that steady drilling needs, as a share of critical [-]. */
-  readonly neededDamping: number;
+  /**
+   * Damping of the twist that steady drilling needs, as a share of critical; absent under the axial limit, where the bit
+   * bounces on its own cut whatever the twist does [-].
+   */
+  readonly neededDamping?: number;
   /** Damping of the twist that was counted on, as a share of critical [-]. */
   readonly twistDamping: number;
   /** What becomes of the bit at this weight and speed. */
   readonly march: March;
   /** Speeds in step with the string's own swing. */
   readonly avoid: readonly SpeedWindow[];
-  readonly speeds?: SteadySpeeds;
+  /** Lengths of the string at which the speed of the run is in step with it. */
+  readonly inStep: readonly LengthsInStep[];
 }
 
 /** What may be expected of a backward whirl. */

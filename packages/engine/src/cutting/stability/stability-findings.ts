@@ -2,6 +2,7 @@ import { commonPractice, derivedFrom, type Finding, recalledFrom } from "../../q
 import { ACCEPTED_LATERAL_SHARE, GOOD_LATERAL_SHARE } from "../drilling-findings.ts";
 import { worstGroup } from "./imbalance.ts";
 import type { ReviewedCrossing, ReviewedString, StabilityFigures, StabilityInput } from "./stability-figures.ts";
+import type { SteadySpan, SteadySpeeds } from "./steady-speeds.ts";
 import { whirlFindings } from "./whirl-tendency.ts";
 
 /**
@@ -10,6 +11,13 @@ import { whirlFindings } from "./whirl-tendency.ts";
  * @source (c) no source: half as much again, our choice
  */
 export const CROSSING_OVERLOAD = 1.5;
+
+/**
+ * Share of the time at rest from which a stick-slip is more than an unevenness [-].
+ *
+ * @source (c) no source: a quarter, our choice
+ */
+const MUCH_STICKING = 0.25;
 
 /** Weight or cut sheltered by the wings less than this share counts as none [-]. */
 const ROUNDING = 1e-6;
@@ -67,17 +75,19 @@ function balanceFindings({ imbalance }: StabilityFigures): Finding[] {
   return findings;
 }
 
-function crossingFindings({ from, to, crossing }: ReviewedCrossing): Finding[] {
+function crossingFindings({ from, to, intoHarder, crossing }: ReviewedCrossing): Finding[] {
   const { peak, mostLateral, before, after } = crossing;
   const where = `${from} into ${to}`;
   const findings: Finding[] = [];
   if (peak.overloadRatio > CROSSING_OVERLOAD) {
     findings.push({
       code: "crossing-overload",
-      severity: "caution",
+      // A bit that drops out of a hard bed is held back by its feed; what breaks cutters is the way in.
+      severity: intoHarder ? "caution" : "note",
       where: `${where}, cutter ${peak.cutter}`,
-      message:
-        "Going into the harder bed at full weight this cutter bears far more than in either bed alone. Ease the weight before the boundary and put it back on once all cutters are in.",
+      message: intoHarder
+        ? "Going into the harder bed at full weight this cutter bears far more than in either bed alone. Ease the weight before the boundary and put it back on once all cutters are in."
+        : "Leaving the harder bed at full weight this cutter, among the last in it, bears far more than in either bed alone. Ease the weight as the bit begins to drop through.",
       value: peak.overloadRatio,
       limit: CROSSING_OVERLOAD,
       unit: "-",
@@ -133,22 +143,54 @@ function rubbingFindings({ advance, rubbing }: StabilityFigures): Finding[] {
   ];
 }
 
-function stringFindings({ rotarySpeed }: StabilityInput, string: ReviewedString): Finding[] {
-  const { axialLimitSpeed: limit, march, avoid, speeds, feedHolds } = string;
-  const findings: Finding[] = [];
-  const near = avoid.find(({ from, to }) => rotarySpeed > from && rotarySpeed < to);
-  if (near) {
-    findings.push({
-      code: "speed-in-step-with-string",
-      severity: "caution",
-      where: "rotary speed",
-      message: `At this speed the bit is ${near.why}: turn slower or faster.`,
-      value: rotarySpeed,
-      limit: rotarySpeed < (near.from + near.to) / 2 ? near.from : near.to,
-      unit: "rad/s",
-      source: commonPractice(),
-    });
+/**
+ * Remarks on the speeds that were scanned: none of them steady, or others than that of the run.
+ *
+ * @source (b) the march of Richard, Germay & Detournay 2007, recalled
+ */
+export function speedFindings({ steady, finished }: SteadySpeeds, rotarySpeed: number): Finding[] {
+  if (!finished) return [];
+  const common = { severity: "note", where: "rotary speed", source: EXCITATION } as const;
+  const [first] = steady;
+  if (first === undefined) {
+    return [
+      {
+        ...common,
+        code: "no-steady-speed",
+        message:
+          "At this weight no speed of the rotary leaves the bit steady by the equations of self-excitation. Try less weight.",
+      },
+    ];
   }
+  if (steady.some(({ slowestSpeed, fastestSpeed }) => rotarySpeed >= slowestSpeed && rotarySpeed <= fastestSpeed))
+    return [];
+  const off = ({ slowestSpeed, fastestSpeed }: SteadySpan) =>
+    rotarySpeed < slowestSpeed ? slowestSpeed - rotarySpeed : rotarySpeed - fastestSpeed;
+  const nearest = steady.reduce((best, one) => (off(one) < off(best) ? one : best), first);
+  return [
+    {
+      ...common,
+      code: "steadier-at-another-speed",
+      message: "By the equations of self-excitation the bit settles at other speeds of the rotary than this.",
+      value: rotarySpeed,
+      limit: rotarySpeed < nearest.slowestSpeed ? nearest.slowestSpeed : nearest.fastestSpeed,
+      unit: "rad/s",
+    },
+  ];
+}
+
+function stringFindings({ rotarySpeed }: StabilityInput, string: ReviewedString): Finding[] {
+  const { axialLimitSpeed: limit, march, inStep, feedHolds } = string;
+  const findings: Finding[] = inStep.map(({ from, to, why }) => ({
+    code: "speed-in-step-with-string",
+    severity: "note",
+    where: "rotary speed",
+    message: `From the first of these lengths of the string to the second the bit is ${why} at this speed: turn slower or faster there.`,
+    value: from,
+    limit: to,
+    unit: "m",
+    source: commonPractice(),
+  }));
   if (rotarySpeed < limit) {
     findings.push({
       code: "bounces-on-own-cut",
@@ -164,27 +206,18 @@ function stringFindings({ rotarySpeed }: StabilityInput, string: ReviewedString)
   }
   if (march.regime === "stick-slip" || march.regime === "bit bounce") {
     const sticks = march.regime === "stick-slip";
+    const share = sticks ? march.stickShare : march.bounceShare;
     const what = sticks ? "stop and spin" : "leave the bottom and land again";
     const feed = feedHolds
       ? " The string is short: a feed held still, instead of one under constant force, keeps the bit from it."
       : "";
     findings.push({
       code: sticks ? "stick-slip" : "bit-bounce",
-      severity: feedHolds ? "note" : "caution",
+      severity: feedHolds || share < MUCH_STICKING ? "note" : "caution",
       where: "string",
       message: `Under a constant feed force the bit may ${what} at this weight and speed. Turn faster or take weight off, and watch the torque.${feed}`,
-      value: sticks ? march.stickShare : march.bounceShare,
+      value: share,
       unit: "-",
-      source: EXCITATION,
-    });
-  }
-  if (speeds?.finished && speeds.steady.length === 0) {
-    findings.push({
-      code: "no-steady-speed",
-      severity: "note",
-      where: "string",
-      message:
-        "At this weight no speed of the rotary leaves the bit steady by the equations of self-excitation. Try less weight.",
       source: EXCITATION,
     });
   }

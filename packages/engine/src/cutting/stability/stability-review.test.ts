@@ -6,8 +6,11 @@ import { sandstoneLike } from "../../../../../tests/support/rock-responses.ts";
 import { exposure } from "../../bit/index.ts";
 import { drillAtWeight } from "../drilled-state.ts";
 import { traceEdges } from "../trace-edges.ts";
-import type { StabilityInput } from "./stability-figures.ts";
+import { lengthsInStep, RESONANCE_MARGIN } from "./resonance.ts";
+import type { CrossingToReview, StabilityInput } from "./stability-figures.ts";
+import { speedFindings } from "./stability-findings.ts";
 import { stabilityReview } from "./stability-review.ts";
+import { stringMode } from "./string-mode.ts";
 import { whirlFindings } from "./whirl-tendency.ts";
 
 const layout = profiledBit();
@@ -19,10 +22,9 @@ const input: StabilityInput = {
   bed: soft,
   weight: 9000,
   rotarySpeed: 90 * rpm,
-  neighbours: [hard],
+  crossings: [{ from: soft, to: hard, weight: 9000 }],
   body: { exposure: exposure({ layout }).cutters.map(({ alongNormal }) => alongNormal), wingThickness: 16 * mm },
   string: { sections: [{ outerDiameter: 0.0889, bore: 0.076, length: 90, linearWeight: 140 }], topHeadMass: 400 },
-  rotary: { slowest: 40 * rpm, fastest: 120 * rpm },
   gaugeClearance: 5 * mm,
 };
 const review = stabilityReview(input);
@@ -43,11 +45,25 @@ describe("stabilityReview", () => {
     expectClose(ratio, Math.sqrt((string?.mass ?? 0) / (light.string?.mass ?? 1)), 1e-9);
   });
 
-  it("goes from the softer into the harder bed, whichever is drilled", () => {
-    expect(review.crossings.map(({ from, to }) => [from, to])).toEqual([["soft shale", "sandstone"]]);
-    const other = stabilityReview({ ...input, bed: hard, neighbours: [soft] });
-    expect(other.crossings.map(({ from, to }) => [from, to])).toEqual([["soft shale", "sandstone"]]);
-    expectClose(other.crossings[0].crossing.peak.force, review.crossings[0].crossing.peak.force, 1e-6);
+  it("goes across each boundary the way the bit comes, at the weight that is held there", () => {
+    const [into] = review.crossings;
+    expect([into.from, into.to, into.intoHarder]).toEqual(["soft shale", "sandstone", true]);
+    const back = { from: hard, to: soft, weight: 6000 };
+    const [out] = stabilityReview({ ...input, bed: hard, crossings: [back] }).crossings;
+    expect([out.from, out.to, out.intoHarder]).toEqual(["sandstone", "soft shale", false]);
+    expectClose(out.crossing.before.weight, 6000, 1e-6);
+    expect(out.crossing.before.advance).toBeLessThan(out.crossing.after.advance);
+  });
+
+  it("tells the driller to ease off before a harder bed, and lightly as the bit drops out of one", () => {
+    const overload = (crossing: CrossingToReview) =>
+      stabilityReview({ ...input, crossings: [crossing] }).findings.find(({ code }) => code === "crossing-overload");
+    const into = overload({ from: soft, to: hard, weight: 6000 });
+    expect(into?.message).toContain("Going into the harder bed");
+    expect(into?.severity).toBe("caution");
+    const out = overload({ from: hard, to: soft, weight: 6000 });
+    expect(out?.message).toContain("Leaving the harder bed");
+    expect(out?.severity).toBe("note");
   });
 
   it("opens every figure to a working with inputs, unit and source", () => {
@@ -96,16 +112,69 @@ describe("stabilityReview", () => {
     expect(codes(outside)).not.toContain("speed-in-step-with-string");
   });
 
-  it("warns less of what a feed held still would keep from a short string", () => {
-    expect(review.string?.feedHolds).toBe(true);
-    const long = { sections: [{ outerDiameter: 0.0889, bore: 0.076, length: 900, linearWeight: 140 }] };
-    const found = stabilityReview({ ...input, string: long });
-    expect(found.string?.feedHolds).toBe(false);
-    const severity = (one: typeof review) => one.findings.find(({ code }) => code === "stick-slip")?.severity;
-    expect([severity(review), severity(found)]).toEqual(["note", "caution"]);
+  it("names the lengths of a growing string between which a speed is in step with it", () => {
+    const [section] = input.string?.sections ?? [];
+    // Plain pipe: (π/2) √(G/ρ)/L, so that each length stands over the speed alone.
+    const atLength = (length: number) => stringMode([{ ...section, length }]).torsionalSpeed;
+    const constant = atLength(100) * 100;
+    const speed = 90 * rpm;
+    const found = lengthsInStep({ sections: [section], shortest: 20, longest: 400, rotarySpeed: speed, wings: 5 });
+    const twist = found.find(({ why }) => why === "5 wings a turn in step with the string's twist");
+    expectClose(twist?.from ?? 0, (constant / (5 * speed)) * (1 - RESONANCE_MARGIN), 1e-5);
+    expectClose(twist?.to ?? 0, (constant / (5 * speed)) * (1 + RESONANCE_MARGIN), 1e-5);
+    const within = lengthsInStep({ sections: [section], shortest: 105, longest: 110, rotarySpeed: speed, wings: 5 });
+    for (const { from, to } of within) expect(from >= 105 && to <= 110).toBe(true);
+    expect(lengthsInStep({ sections: [section], shortest: 1, longest: 2, rotarySpeed: speed, wings: 5 })).toEqual([]);
+    expect(() => lengthsInStep({ sections: [section], shortest: 3, longest: 2, rotarySpeed: speed, wings: 5 })).toThrow(
+      "growth must not be negative, got -1",
+    );
+    const bed = { ...input, string: { sections: [section], lengths: { shortest: 20, longest: 400 } } };
+    expect(codes(stabilityReview(bed))).toContain("speed-in-step-with-string");
   });
 
-  it("does with less: no neighbours, body, string, rotary or wings", () => {
+  it("lets the collars stay whole as the pipe above them grows", () => {
+    const collar = { outerDiameter: 0.15, bore: 0.06, length: 30, linearWeight: 1200 };
+    const pipe = { outerDiameter: 0.0889, bore: 0.076, length: 1, linearWeight: 140 };
+    const speed = stringMode([collar, { ...pipe, length: 70 }]).torsionalSpeed / 5;
+    const [found] = lengthsInStep({
+      sections: [collar, pipe],
+      shortest: 60,
+      longest: 200,
+      rotarySpeed: speed,
+      wings: 5,
+      marginShare: 1e-3,
+    });
+    expect(found.from < 100 && found.to > 100).toBe(true);
+    expect(found.to - found.from).toBeLessThan(2);
+  });
+
+  it("cautions of a stick-slip that stands much of the time, not of one a feed held still would prevent", () => {
+    expect(review.string?.feedHolds).toBe(true);
+    const long = { sections: [{ outerDiameter: 0.0889, bore: 0.076, length: 900, linearWeight: 140 }] };
+    const found = stabilityReview({ ...input, string: long, weight: 18_000 });
+    expect(found.string?.feedHolds).toBe(false);
+    expect(found.string?.march.stickShare).toBeGreaterThan(0.25);
+    const light = stabilityReview({
+      ...input,
+      string: { ...long, sections: [{ ...long.sections[0], length: 600 }] },
+      weight: 4000,
+      rotarySpeed: 60 * rpm,
+    });
+    expect(light.string?.march.regime).toBe("stick-slip");
+    expect(light.string?.march.stickShare).toBeLessThan(0.25);
+    const severity = (one: typeof review) => one.findings.find(({ code }) => code === "stick-slip")?.severity;
+    expect([severity(review), severity(light), severity(found)]).toEqual(["note", "note", "caution"]);
+  });
+
+  it("speaks of the damping that the twist needs only above the speed at which the bit bounces", () => {
+    const damping = "damping of the twist that steady drilling needs";
+    const named = (one: typeof review) => one.working.some(({ name }) => name === damping);
+    expect(review.string?.axialLimitSpeed).toBeGreaterThan(90 * rpm);
+    expect(named(review)).toBe(false);
+    expect(named(stabilityReview({ ...input, rotarySpeed: 1.1 * (review.string?.axialLimitSpeed ?? 0) }))).toBe(true);
+  });
+
+  it("does with less: no crossings, body, string or wings", () => {
     const unknown = { ...layout, cutters: layout.cutters.map((cutter) => ({ ...cutter, wing: 0 })) };
     const bare = stabilityReview({
       trace: traceEdges(unknown, { cells: 200 }),
@@ -117,6 +186,23 @@ describe("stabilityReview", () => {
     for (const part of ["rubbing", "string", "whirl"]) expect(bare).not.toHaveProperty(part);
     expect(bare.imbalance.direction).toBeUndefined();
     expect(() => stabilityReview({ ...input, weight: 0 })).toThrow("weight must be positive, got 0");
+  });
+});
+
+describe("speedFindings", () => {
+  const spans = [
+    { slowestSpeed: 4, fastestSpeed: 6 },
+    { slowestSpeed: 10, fastestSpeed: 12 },
+  ];
+  const said = (rotarySpeed: number, steady = spans, finished = true) =>
+    speedFindings({ tried: [], steady, finished }, rotarySpeed).map(({ code, limit }) => [code, limit]);
+
+  it("points to the nearest steady speed, or says that there is none", () => {
+    expect(said(5)).toEqual([]);
+    expect(said(7)).toEqual([["steadier-at-another-speed", 6]]);
+    expect(said(9)).toEqual([["steadier-at-another-speed", 10]]);
+    expect(said(5, [])).toEqual([["no-steady-speed", undefined]]);
+    expect(said(5, [], false)).toEqual([]);
   });
 });
 

@@ -8,10 +8,10 @@ import { bitSlopes } from "./bit-slopes.ts";
 import { imbalance } from "./imbalance.ts";
 import { marchSelfExcitation } from "./march.ts";
 import { neededDamping } from "./needed-damping.ts";
-import { resonanceWindows } from "./resonance.ts";
+import { lengthsInStep, resonanceWindows } from "./resonance.ts";
 import { scaledBit } from "./scaled-bit.ts";
 import type {
-  NamedBed,
+  CrossingToReview,
   ReviewedCrossing,
   ReviewedRubbing,
   ReviewedString,
@@ -22,7 +22,7 @@ import type {
 } from "./stability-figures.ts";
 import { stabilityFindings } from "./stability-findings.ts";
 import { stabilityWorkings } from "./stability-workings.ts";
-import { marchLongEnough, SLIGHT_KICK, steadySpeeds } from "./steady-speeds.ts";
+import { marchLongEnough, SLIGHT_KICK } from "./steady-speeds.ts";
 import { stringMode } from "./string-mode.ts";
 import { throughBeds } from "./through-beds.ts";
 import { backwardWhirlSpeed, whirlLobes } from "./whirl.ts";
@@ -54,7 +54,7 @@ export function stabilityReview(input: StabilityInput): StabilityReview {
 }
 
 function stabilityFigures(input: StabilityInput): StabilityFigures {
-  const { trace, bed, weight, rotarySpeed, neighbours = [], gaugeClearance = 0 } = input;
+  const { trace, bed, weight, rotarySpeed, crossings = [], gaugeClearance = 0 } = input;
   requirePositive({ weight, rotarySpeed });
   requireNotNegative({ gaugeClearance });
   const bit = bitInBeds({ trace, beds: [{ top: 0, response: bed.response }] });
@@ -67,19 +67,21 @@ function stabilityFigures(input: StabilityInput): StabilityFigures {
     advance,
     loads,
     imbalance: imbalance(trace, loads),
-    crossings: neighbours.map((other) => crossingOf(input, other)),
+    crossings: crossings.map((one) => crossingOf(input, one)),
     ...(rubbing ? { rubbing } : {}),
     ...(string ? { string } : {}),
     ...(wings > 0 ? { whirl: whirlOf(input, wings) } : {}),
   };
 }
 
-function crossingOf(input: StabilityInput, other: NamedBed): ReviewedCrossing {
-  const { trace, bed, weight, dipAngle = 0 } = input;
-  const intoOther = other.response.specificEnergy >= bed.response.specificEnergy;
-  const [from, to] = intoOther ? [bed, other] : [other, bed];
-  const crossing = bedCrossing({ trace, above: from.response, below: to.response, weight, dipAngle });
-  return { from: from.name, to: to.name, crossing };
+function crossingOf({ trace, dipAngle = 0 }: StabilityInput, { from, to, weight }: CrossingToReview): ReviewedCrossing {
+  return {
+    from: from.name,
+    to: to.name,
+    weight,
+    intoHarder: to.response.specificEnergy >= from.response.specificEnergy,
+    crossing: bedCrossing({ trace, above: from.response, below: to.response, weight, dipAngle }),
+  };
 }
 
 function rubbingOf({ trace, bed, body }: StabilityInput, advance: number): ReviewedRubbing | undefined {
@@ -90,9 +92,9 @@ function rubbingOf({ trace, bed, body }: StabilityInput, advance: number): Revie
 }
 
 function stringOf(input: StabilityInput, loads: BedLoads, advance: number, wings: number): ReviewedString | undefined {
-  const { string, weight, rotarySpeed, rotary, onProgress, shouldStop } = input;
+  const { string, weight, rotarySpeed } = input;
   if (!string || wings === 0) return undefined;
-  const { sections, topHeadMass = 0, twistDamping = USUAL_TWIST_DAMPING } = string;
+  const { sections, lengths, topHeadMass = 0, twistDamping = USUAL_TWIST_DAMPING } = string;
   requireNotNegative({ topHeadMass, twistDamping });
   const mode = stringMode(sections);
   const slopes = bitSlopes({ loads, advance, wings });
@@ -102,7 +104,6 @@ function stringOf(input: StabilityInput, loads: BedLoads, advance: number, wings
   const scaledWeight = weight / scaled.weightScale;
   const scaledSpeed = rotarySpeed * scaled.timeScale;
   const running = { bit: scaled, scaledWeight, scaledSpeed };
-  const stop = shouldStop ? { shouldStop } : {};
   return {
     mode,
     slopes,
@@ -111,29 +112,21 @@ function stringOf(input: StabilityInput, loads: BedLoads, advance: number, wings
     axialLimitSpeed: limit,
     // On the limit the bit swings at √(2 n ψ)/t*, which is √(2 n (dW/dd)/M): n/2 times the limit speed.
     feedHolds: mode.axialSpeed > (wings / 2) * limit,
-    neededDamping: neededDamping(running),
+    ...(rotarySpeed > limit ? { neededDamping: neededDamping(running) } : {}),
     twistDamping,
     march: marchSelfExcitation({
       ...running,
-      ...stop,
       duration: marchLongEnough({ wings, scaledSpeed }),
       twistDamping,
       start: SLIGHT_KICK,
     }),
     avoid: resonanceWindows({ string: mode, wings }),
-    ...(rotary && rotary.fastest > rotary.slowest
-      ? {
-          speeds: steadySpeeds({
-            bit: scaled,
-            weight,
-            slowestSpeed: rotary.slowest,
-            fastestSpeed: rotary.fastest,
-            twistDamping,
-            ...stop,
-            ...(onProgress ? { onProgress } : {}),
-          }),
-        }
-      : {}),
+    inStep: lengthsInStep({
+      sections,
+      ...(lengths ?? { shortest: mode.length, longest: mode.length }),
+      rotarySpeed,
+      wings,
+    }),
   };
 }
 

@@ -4,9 +4,8 @@ import {
   given,
   readIn,
   recalledFrom,
-  type Source,
   type Working,
-  type WorkingInput,
+  working,
 } from "../../quantity/index.ts";
 import { worstGroup } from "./imbalance.ts";
 import type {
@@ -30,22 +29,11 @@ export function stabilityWorkings(input: StabilityInput, figures: StabilityFigur
   const { crossings, rubbing, string } = figures;
   return [
     ...balanceWorkings(input, figures),
-    ...crossings.flatMap((one) => crossingWorkings(input, one)),
+    ...crossings.flatMap(crossingWorkings),
     ...(rubbing ? rubbingWorkings(figures.advance, rubbing) : []),
     ...(string ? stringWorkings(input, string) : []),
     ...whirlWorkings(input, figures),
   ];
-}
-
-function figure(
-  name: string,
-  relation: string,
-  inputs: readonly WorkingInput[],
-  value: number,
-  unit: string,
-  source: Source,
-): Working {
-  return { name, relation, inputs, value, unit, source };
 }
 
 function balanceWorkings({ bed, weight }: StabilityInput, { imbalance }: StabilityFigures): Working[] {
@@ -60,7 +48,7 @@ function balanceWorkings({ bed, weight }: StabilityInput, { imbalance }: Stabili
     const worst = worstGroup(count === "two" ? pairs : triples);
     if (!worst) return [];
     return [
-      figure(
+      working(
         `side force of the worst ${count} neighbours, ${bed.name}`,
         "|Σ F_k| / W over the group",
         [given("|Σ F_k|", `side force of cutters ${worst.cutters.join(", ")}`, worst.lateralForce, "N", "loads"), w],
@@ -71,8 +59,15 @@ function balanceWorkings({ bed, weight }: StabilityInput, { imbalance }: Stabili
     ];
   });
   return [
-    figure(`side force, ${bed.name}`, "|F|² = |F_t|² + |F_r|² + 2 |F_t| |F_r| cos β", parts, whole.force, "N", STATICS),
-    figure(
+    working(
+      `side force, ${bed.name}`,
+      "|F|² = |F_t|² + |F_r|² + 2 |F_t| |F_r| cos β",
+      parts,
+      whole.force,
+      "N",
+      STATICS,
+    ),
+    working(
       `side force as a share of the weight, ${bed.name}`,
       "|F| / W",
       [given("|F|", "side force", whole.force, "N", "working: side force"), w],
@@ -82,7 +77,7 @@ function balanceWorkings({ bed, weight }: StabilityInput, { imbalance }: Stabili
     ),
     ...(direction
       ? [
-          figure(
+          working(
             `side force ahead of wing ${direction.wing}, ${bed.name}`,
             "θ_F - θ_wing, of the wing whose outermost cutter is nearest",
             [given("θ_F", "azimuth of the side force", whole.azimuth, "rad", "sum over cutters")],
@@ -96,14 +91,14 @@ function balanceWorkings({ bed, weight }: StabilityInput, { imbalance }: Stabili
   ];
 }
 
-function crossingWorkings({ weight }: StabilityInput, { from, to, crossing }: ReviewedCrossing): Working[] {
+function crossingWorkings({ from, to, weight, crossing }: ReviewedCrossing): Working[] {
   const { span, peak, mostWeight, mostTorque, mostLateral, before, after } = crossing;
   const where = `${from} into ${to}`;
   const w = given("W", "weight held", weight, "N", "entered");
   const d = given("d", `advance of ${from} held`, before.advance, "m", "root of weight against advance");
   const source = derivedFrom("each edge in the bed it stands in, steady at each place");
   return [
-    figure(
+    working(
       `way across the boundary, ${where}`,
       "lowest edge less highest layer that is cut",
       [given("d", "larger of the two advances", Math.max(before.advance, after.advance), "m", "both beds")],
@@ -111,7 +106,7 @@ function crossingWorkings({ weight }: StabilityInput, { from, to, crossing }: Re
       "m",
       source,
     ),
-    figure(
+    working(
       `heaviest cutter force, ${where}`,
       "largest √(drag² + axial² + radial²) of any cutter along the way",
       [w, given("x", "way into the new bed", peak.entered, "m", `cutter ${peak.cutter}`)],
@@ -119,7 +114,7 @@ function crossingWorkings({ weight }: StabilityInput, { from, to, crossing }: Re
       "N",
       source,
     ),
-    figure(
+    working(
       `overload of that cutter, ${where}`,
       "that force over the larger of its forces wholly in either bed",
       [given("F", `force on cutter ${peak.cutter}`, peak.force, "N", "working: heaviest cutter force")],
@@ -127,7 +122,7 @@ function crossingWorkings({ weight }: StabilityInput, { from, to, crossing }: Re
       "-",
       source,
     ),
-    figure(
+    working(
       `largest weight at held advance, ${where}`,
       "W(x) with the advance of the first bed",
       [d],
@@ -135,7 +130,7 @@ function crossingWorkings({ weight }: StabilityInput, { from, to, crossing }: Re
       "N",
       source,
     ),
-    figure(
+    working(
       `largest torque at held advance, ${where}`,
       "T(x) with the advance of the first bed",
       [d],
@@ -143,7 +138,7 @@ function crossingWorkings({ weight }: StabilityInput, { from, to, crossing }: Re
       "N·m",
       source,
     ),
-    figure(
+    working(
       `largest side force as a share of the weight, ${where}`,
       "|F(x)| / W",
       [w, given("x", "way into the new bed", mostLateral.entered, "m", "crossing")],
@@ -158,7 +153,7 @@ function rubbingWorkings(advance: number, { first, wings }: ReviewedRubbing): Wo
   const [earliest] = first;
   if (!earliest) return [];
   return [
-    figure(
+    working(
       `advance at which wing ${earliest.wing} rubs`,
       "d = max over the edges j before it of (z_j - z)/c_j, least over the wing's land",
       [given("r", "radius at which it touches first", earliest.radius, "m", "least over the land")],
@@ -166,7 +161,7 @@ function rubbingWorkings(advance: number, { first, wings }: ReviewedRubbing): Wo
       "m",
       derivedFrom("exposure and what each wing leaves for the next"),
     ),
-    figure(
+    working(
       "weight on the wings at the advance of the cutters alone",
       "W_b = Σ σ_c min(l, κ δ cos τ) cos τ db",
       [
@@ -196,8 +191,8 @@ function stringWorkings({ weight, rotarySpeed }: StabilityInput, string: Reviewe
   const w = given("W", "weight on bit", weight, "N", "entered");
   const omega = given("ω", "rotary speed", rotarySpeed, "rad/s", "entered");
   return [
-    figure("stiffness in twist", "1/C = Σ L/(G J)", [g, l], mode.torsionalStiffness, "N·m/rad", bars),
-    figure(
+    working("stiffness in twist", "1/C = Σ L/(G J)", [g, l], mode.torsionalStiffness, "N·m/rad", bars),
+    working(
       "inertia of the string",
       "I = Σ m (D² + d²)/8 · L (p² + p q + q²)/3; ρ J L/3 for one size",
       [l],
@@ -205,11 +200,11 @@ function stringWorkings({ weight, rotarySpeed }: StabilityInput, string: Reviewe
       "kg·m²",
       bars,
     ),
-    figure("natural speed in twist", "(π/2) √(G/ρ)/L for one size", [g, l], mode.torsionalSpeed, "rad/s", bars),
-    figure("natural speed along the hole", "(π/2) √(E/ρ)/L for one size", [e, l], mode.axialSpeed, "rad/s", bars),
-    figure("unit of time of the string", "t* = √(I/C)", [i, c], scaled.timeScale, "s", EXCITATION),
-    figure("unit of length of the string", "L* = C/(dT/dd)", [c, ts], scaled.lengthScale, "m", EXCITATION),
-    figure(
+    working("natural speed in twist", "(π/2) √(G/ρ)/L for one size", [g, l], mode.torsionalSpeed, "rad/s", bars),
+    working("natural speed along the hole", "(π/2) √(E/ρ)/L for one size", [e, l], mode.axialSpeed, "rad/s", bars),
+    working("unit of time of the string", "t* = √(I/C)", [i, c], scaled.timeScale, "s", EXCITATION),
+    working("unit of length of the string", "L* = C/(dT/dd)", [c, ts], scaled.lengthScale, "m", EXCITATION),
+    working(
       "stiffness of the cut against the string",
       "ψ = (dW/dd) I/(M C)",
       [ws, i, m, c],
@@ -217,7 +212,7 @@ function stringWorkings({ weight, rotarySpeed }: StabilityInput, string: Reviewe
       "-",
       EXCITATION,
     ),
-    figure(
+    working(
       "contact load of one wing",
       "λ = W_f/(n (dW/dd) L*)",
       [given("W_f", "weight on flats and bevels", slopes.contactWeight, "N", "loads"), n, ws],
@@ -225,7 +220,7 @@ function stringWorkings({ weight, rotarySpeed }: StabilityInput, string: Reviewe
       "-",
       EXCITATION,
     ),
-    figure(
+    working(
       "speed under which the bit bounces on its own cut",
       "ω = √(8 (dW/dd)/(n M))",
       [ws, n, m],
@@ -233,15 +228,19 @@ function stringWorkings({ weight, rotarySpeed }: StabilityInput, string: Reviewe
       "rad/s",
       derivedFrom("characteristic equation of u'' = -n ψ (u - u(t - τ))"),
     ),
-    figure(
-      "damping of the twist that steady drilling needs",
-      "largest ξ with P = n k E s²/(s² + n ψ E), P = s² + 2 ξ s + 1, s = i ω",
-      [w, omega, n],
-      string.neededDamping,
-      "-",
-      derivedFrom("linear stability of the equations of Richard, Germay & Detournay 2007 with damping added"),
-    ),
-    figure(
+    ...(string.neededDamping === undefined
+      ? []
+      : [
+          working(
+            "damping of the twist that steady drilling needs",
+            "largest ξ with P = n k E s²/(s² + n ψ E), P = s² + 2 ξ s + 1, s = i ω",
+            [w, omega, n],
+            string.neededDamping,
+            "-",
+            derivedFrom("linear stability of the equations of Richard, Germay & Detournay 2007 with damping added"),
+          ),
+        ]),
+    working(
       "mean torque of the march",
       "mean of n δ + n β λ g over its second half, times C",
       [w, omega, given("ξ", "damping counted on", string.twistDamping, "-", "no source, our choice or entered")],
@@ -258,7 +257,7 @@ function whirlWorkings(
 ): Working[] {
   if (whirl?.whirlSpeed === undefined) return [];
   return [
-    figure(
+    working(
       "speed of an ideal backward whirl",
       "Ω_w = ω R_bit/(R_hole - R_bit)",
       [

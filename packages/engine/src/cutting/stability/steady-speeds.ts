@@ -18,8 +18,6 @@ export interface SteadySpeedsInput {
   readonly scaledDuration?: number;
   /** ξ, damping of the string's twisting as a share of critical; none where not given [-]. */
   readonly twistDamping?: number;
-  /** Told after each speed how many of all are done [-]. */
-  readonly onProgress?: (done: number, all: number) => void;
   /** Asked now and then; when it says so the scan ends with the speeds it has. */
   readonly shouldStop?: () => boolean;
 }
@@ -55,6 +53,14 @@ export interface SteadySpeeds {
   readonly steady: readonly SteadySpan[];
   /** Whether all speeds were tried to the end. */
   readonly finished: boolean;
+}
+
+/** How far a scan has come. */
+export interface SpeedsProgress {
+  /** Speeds done [-]. */
+  readonly done: number;
+  /** Speeds to be tried [-]. */
+  readonly of: number;
 }
 
 const USUAL_COUNT = 16;
@@ -96,7 +102,21 @@ export function marchLongEnough({
  * @source (d) marches of `marchSelfExcitation`
  */
 export function steadySpeeds(input: SteadySpeedsInput): SteadySpeeds {
-  const { bit, weight, slowestSpeed, fastestSpeed, onProgress, shouldStop } = input;
+  const steps = steadySpeedsInSteps(input);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same a speed at a time, for a caller that has to look after other things between the speeds.
+ *
+ * @throws RangeError when an input is not positive, the speeds do not ascend, or the weight does not get past the contact
+ * @source (d) marches of `marchSelfExcitation`
+ */
+export function* steadySpeedsInSteps(input: SteadySpeedsInput): Generator<SpeedsProgress, SteadySpeeds, void> {
+  const { bit, weight, slowestSpeed, fastestSpeed, shouldStop } = input;
   const { count = USUAL_COUNT, twistDamping = 0 } = input;
   requirePositive({ weight, slowestSpeed, speedRange: fastestSpeed - slowestSpeed, countOverOne: count - 1 });
   const tried: SpeedTried[] = [];
@@ -116,7 +136,7 @@ export function steadySpeeds(input: SteadySpeedsInput): SteadySpeeds {
     });
     if (!march.finished) break;
     tried.push(speedTried(rotarySpeed, march, bit));
-    onProgress?.(k + 1, count);
+    yield { done: k + 1, of: count };
   }
   return { tried, steady: steadySpans(tried), finished: tried.length === count };
 }

@@ -1,7 +1,7 @@
-import { plain } from "../map/map-frame.ts";
-import { tickStep } from "../profile/axis-ticks.ts";
 import { HALO, INK, SOFT_INK, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type PagePoint, pair, type Svg, thinned } from "../svg/index.ts";
+import { tickStep } from "./axis-ticks.ts";
+import { plain } from "./plain-number.ts";
 
 /** A range of figures along an axis, in the unit of the axis. */
 export interface AxisRange {
