@@ -35,6 +35,58 @@ describe("bitwright map", () => {
   });
 });
 
+describe("bitwright stability", () => {
+  it("tells balance, boundaries and steady speeds, and draws each of them", () => {
+    const { status, out, err } = bitwright(
+      "stability",
+      houseWell,
+      "--bed",
+      "limestone",
+      "--speeds",
+      "3",
+      "--out",
+      join(folder.path, "stability"),
+    );
+    expect(err).toBe("");
+    expect(status).toBe(0);
+    expect(out).toMatch(/^ground +side force +pushes/);
+    expect(out).toMatch(/gray shale into limestone, medium hard/);
+    expect(sheetsIn("stability")).toEqual([
+      "crossing-2.svg",
+      "crossings.csv",
+      "side-force-2.svg",
+      "speeds-2.svg",
+      "speeds.csv",
+      "stick-slip-2.svg",
+    ]);
+    const [heads, ...rows] = sheet("stability", "speeds.csv").trim().split("\n");
+    expect(heads).toMatch(/^bed,rotary \[rpm\],/);
+    // Three speeds from the slowest to the fastest that the rotary turns.
+    expect(rows.map((row) => /,([\d.]+),/.exec(row)?.[1])).toEqual(["20.0", "70.0", "120.0"]);
+    const crossings = sheet("stability", "crossings.csv").trim().split("\n");
+    expect(crossings.length).toBeGreaterThan(20);
+    for (const line of crossings) expect(line.split(",").length).toBeGreaterThanOrEqual(8);
+    expect(sheet("stability", "side-force-2.svg")).not.toMatch(/\(155\.575 mm\) \(155\.575 mm\)/);
+  });
+
+  it("gives the same figures as JSON, in SI", () => {
+    const { out } = bitwright("stability", houseWell, "--bed", "1", "--speeds", "2", "--json");
+    const { beds } = JSON.parse(out);
+    expect(beds).toHaveLength(1);
+    expect(beds[0].name).toBe("gray shale");
+    expect(beds[0].speeds.tried).toHaveLength(2);
+    expect(beds[0].review).not.toHaveProperty("trace");
+  });
+
+  it("refuses one speed, and a bed that is not there", () => {
+    const few = bitwright("stability", houseWell, "--speeds", "1");
+    expect([few.status, few.err]).toEqual([2, '--speeds: got "1"; give a whole number from 2 to 200\n']);
+    const none = bitwright("stability", houseWell, "--bed", "chalk");
+    expect(none.status).toBe(2);
+    expect(none.err).toMatch(/chalk.*gray shale/);
+  });
+});
+
 describe("bitwright bands", () => {
   const run = (seed: string) => bitwright("bands", houseWell, "--samples", "40", "--seed", seed, "--json").out;
 

@@ -1,30 +1,48 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname } from "node:path";
-import { sheetsOf } from "@bitwright/shop";
-import { parseTraveler, workUp } from "@bitwright/traveler";
+import { bandsSheets, lifeSheets, mapSheets, type Sheet, sheetsOf, stabilitySheets } from "@bitwright/shop";
+import { bandsStudy, mapStudy, stabilityStudy, type Workup } from "@bitwright/traveler";
 import { describe, expect, it } from "vitest";
 import { projectFile } from "../support/command.ts";
+import { type DEMOS, demoWorkup } from "../support/demo-workup.ts";
+
+const options = { units: "field", program: "Bitwright" } as const;
+
+/** How the sheets of a command are made from a job, as the command makes them. */
+const COMMANDS = {
+  work: (workup: Workup) => sheetsOf(workup, options),
+  map: (workup: Workup) => mapSheets(workup, mapStudy(workup), options),
+  stability: (workup: Workup) => stabilitySheets(workup, stabilityStudy(workup, { speeds: 2 }), options),
+  bands: (workup: Workup) => bandsSheets(workup, bandsStudy(workup, { samples: 100 }), options),
+  life: (workup: Workup) => lifeSheets(workup, workup.life, options),
+} satisfies Record<string, (workup: Workup) => Sheet[]>;
+
+interface Picture {
+  readonly traveler: (typeof DEMOS)[number];
+  readonly command: keyof typeof COMMANDS;
+  readonly sheet: string;
+  readonly page: string;
+}
 
 /**
- * The pictures of the guide are the drawings that `bitwright work` makes of the examples. With BITWRIGHT_GOLDEN=write they
- * are written anew, to be looked at before they are committed.
+ * The pictures of the guide are the drawings that the commands make of the examples. With BITWRIGHT_GOLDEN=write they are
+ * written anew, to be looked at before they are committed.
  */
-const PICTURES: Readonly<Record<string, { traveler: string; sheet: string; page: string }>> = {
-  "docs/guide/pictures/house-well-face.svg": { traveler: "house-well", sheet: "face.svg", page: "README.md" },
-  "docs/guide/pictures/house-well-profile.svg": { traveler: "house-well", sheet: "profile.svg", page: "README.md" },
-  "docs/guide/pictures/measured-bit-profile.svg": {
-    traveler: "measured-bit",
-    sheet: "profile.svg",
-    page: "measured-bit.md",
-  },
+const PICTURES: Readonly<Record<string, Picture>> = {
+  "house-well-face": { traveler: "house-well", command: "work", sheet: "face.svg", page: "README.md" },
+  "house-well-profile": { traveler: "house-well", command: "work", sheet: "profile.svg", page: "README.md" },
+  "measured-bit-profile": { traveler: "measured-bit", command: "work", sheet: "profile.svg", page: "measured-bit.md" },
+  "house-well-map": { traveler: "house-well", command: "map", sheet: "map-4.svg", page: "studies.md" },
+  "house-well-crossing": { traveler: "house-well", command: "stability", sheet: "crossing-2.svg", page: "studies.md" },
+  "house-well-bands": { traveler: "house-well", command: "bands", sheet: "bands.svg", page: "studies.md" },
+  "house-well-life": { traveler: "house-well", command: "life", sheet: "life.svg", page: "studies.md" },
 };
 
-describe.each(Object.entries(PICTURES))("%s", (path, { traveler, sheet, page }) => {
+describe.each(Object.entries(PICTURES))("%s", (name, { traveler, command, sheet, page }) => {
+  const path = `docs/guide/pictures/${name}.svg`;
+
   it("is the drawing of today", () => {
-    const read = parseTraveler(readFileSync(projectFile(`examples/${traveler}.traveler.json`), "utf8"));
-    if (!read.ok) throw new Error(JSON.stringify(read.problems));
-    const sheets = sheetsOf(workUp(read), { units: "field", program: "Bitwright" });
-    const drawn = sheets.find(({ name }) => name === sheet)?.text ?? "";
+    const drawn = COMMANDS[command](demoWorkup(traveler)).find((one) => one.name === sheet)?.text ?? "";
     expect(drawn).toContain("<svg");
     if (process.env.BITWRIGHT_GOLDEN === "write") {
       mkdirSync(dirname(projectFile(path)), { recursive: true });

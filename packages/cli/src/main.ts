@@ -9,6 +9,7 @@ import { lifeCommand } from "./commands/life.ts";
 import { mapCommand } from "./commands/map.ts";
 import { schemaCommand } from "./commands/schema.ts";
 import { solveLayoutCommand } from "./commands/solve-layout.ts";
+import { stabilityCommand } from "./commands/stability.ts";
 import { workCommand } from "./commands/work.ts";
 import { Complaint } from "./complaint.ts";
 import { optionUnits } from "./option-quantity.ts";
@@ -73,6 +74,12 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .option("--avoid <rpm-rpm>", "rotary speeds to keep out of, 84-92; repeat for each", gather, [])
     .option("--out <folder>", "write a map of each bed and its table there")
     .action((file, options) => mapCommand(file, options, terminal));
+  command("stability", "balance, rubbing, boundaries crossed, and the speeds at which the string lets the bit be")
+    .argument("<traveler>", "traveler file")
+    .option("--bed <name>", "only this bed")
+    .option("--speeds <count>", "rotary speeds to try in each bed")
+    .option("--out <folder>", "write the drawings and tables there")
+    .action(async (file, options) => endWith(await stabilityCommand(file, options, terminal)));
   command("bands", "spread of rate, weight and torque over what is not known of the ground")
     .argument("<traveler>", "traveler file")
     .option("--bed <name>", "only this bed")

@@ -9,5 +9,8 @@ export { type Sheet, type SheetOptions, sheetsOf } from "./sheets.ts";
 export * from "./solver/index.ts";
 export * from "./stability/index.ts";
 export { bandsSheets, mapSheets } from "./study-sheets.ts";
+export { type Figures, figuresIn } from "./summary/figures.ts";
+export { findingLines } from "./summary/finding-lines.ts";
 export { type SummaryOptions, summaryText } from "./summary/summary-text.ts";
+export { textTable } from "./summary/text-table.ts";
 export * from "./table/index.ts";

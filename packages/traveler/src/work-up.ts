@@ -8,6 +8,8 @@ import { type BedCut, cutStation } from "./stations/cut-station.ts";
 import { cleaningRate, flowStation, pressureForBit, USUAL_CHIP_SIZE } from "./stations/flow-station.ts";
 import { groundStation } from "./stations/ground-station.ts";
 import { inquiryFindings } from "./stations/inquiry-station.ts";
+import { lifeStation } from "./stations/life-station.ts";
+import { stabilityStation } from "./stations/stability-station.ts";
 import { stringStation } from "./stations/string-station.ts";
 import { type StationFinding, type StationName, WORKUP_FORMAT, WORKUP_VERSION, type Workup } from "./workup.ts";
 
@@ -17,7 +19,7 @@ export type SoundTraveler = Pick<Extract<ParsedTraveler, { ok: true }>, "resolve
 /**
  * The one pipeline: a traveler that was read without problems → the job worked up.
  *
- * ground → advice → bit → cut → string → flow → card, each a pure function of what came before. The flow is looked at
+ * ground → advice → bit → cut → string → stability → flow → life → card, each a pure function of what came before. The flow is looked at
  * first for the rate that it can clean, which limits the cut, again where the chips come out larger than reckoned with,
  * and at last at the rate the cut makes.
  */
@@ -47,7 +49,9 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
     cut = cutUnder(ceiling);
   }
   const string = stringStation(resolved, cut.beds);
+  const stability = stabilityStation(resolved, { bit, cut });
   const flow = flowStation(resolved, { ...washed, ...fastestChip(cut.beds) });
+  const life = lifeStation(resolved, { advice, bit, cut, flow });
   const findings = gravestFirst([
     ...named("inquiry", inquiryFindings(resolved, cut.beds)),
     ...named("ground", ground.findings),
@@ -58,7 +62,9 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
     ...named("bit", bit.findings),
     ...named("cut", cut.findings),
     ...named("string", string?.findings ?? []),
+    ...named("stability", stability.findings),
     ...named("flow", flow.findings),
+    ...named("life", life.findings),
   ]);
   const card = cardStation(resolved, { advice, bit, cut, flow, findings, ...(string ? { string } : {}) });
   return {
@@ -71,7 +77,9 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
     bit,
     cut,
     ...(string ? { string } : {}),
+    stability,
     flow,
+    life,
     card,
     findings,
   };

@@ -6,6 +6,8 @@ import type { BitStation } from "./stations/bit-station.ts";
 import type { CutStation } from "./stations/cut-station.ts";
 import type { FlowStation } from "./stations/flow-station.ts";
 import type { GroundStation } from "./stations/ground-station.ts";
+import type { LifeStation } from "./stations/life-station.ts";
+import type { StabilityStation } from "./stations/stability-station.ts";
 import type { StringStation } from "./stations/string-station.ts";
 
 /** The mark by which a file is known to be a workup. */
@@ -15,7 +17,7 @@ export const WORKUP_FORMAT = "bitwright-workup";
 export const WORKUP_VERSION = 1;
 
 /** Which station of the traveler a finding comes from. */
-export type StationName = "inquiry" | "ground" | "advice" | "bit" | "cut" | "string" | "flow";
+export type StationName = "inquiry" | "ground" | "advice" | "bit" | "cut" | "string" | "stability" | "flow" | "life";
 
 /** A finding with the station that made it. */
 export interface StationFinding extends Finding {
@@ -35,7 +37,9 @@ export interface Workup {
   readonly cut: CutStation;
   /** Absent where the bit drills nothing of the hole. */
   readonly string?: StringStation;
+  readonly stability: StabilityStation;
   readonly flow: FlowStation;
+  readonly life: LifeStation;
   readonly card: CardContent;
   /** All findings, the gravest first. */
   readonly findings: readonly StationFinding[];

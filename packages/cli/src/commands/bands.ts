@@ -11,13 +11,13 @@ import {
   workUp,
 } from "@bitwright/traveler";
 import { columns } from "../columns.ts";
-import { Complaint } from "../complaint.ts";
 import { writeText } from "../files.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
+import { noSuchBed } from "../no-such-bed.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
-import { noSuchBed } from "./map.ts";
+import { wholeNumber } from "../whole-number.ts";
 
 /** Options of `bitwright bands`. */
 export interface BandsOptions {
@@ -82,13 +82,4 @@ function studyText({ beds, asked, seed, notReached }: BandsStudy, units: UnitSys
     ...(notReached.length > 0 ? [`Not reached: ${notReached.join("; ")}.`] : []),
     `${asked} samples a bed asked for, seed ${seed}. Strength, ratios and frictions of the rock, cooling and cleaning are drawn from their bands; weight and speed are those of the card.`,
   ].join("\n\n");
-}
-
-function wholeNumber(option: string, text: string | undefined, otherwise: number, least: number, most: number): number {
-  if (text === undefined) return otherwise;
-  const number = Number(text);
-  if (text.trim() === "" || !Number.isInteger(number) || number < least || number > most) {
-    throw new Complaint([`${option}: got "${text}"; give a whole number from ${least} to ${most}`]);
-  }
-  return number;
 }

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import type { Finding, LifeStep } from "@bitwright/engine";
-import { LIMIT_SHORT, lifeSheets } from "@bitwright/shop";
+import { holesInWords, LIMIT_SHORT, lifeSheets } from "@bitwright/shop";
 import {
   formatQuantity,
   type HeatCurves,
@@ -19,6 +19,7 @@ import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
+import { wholeNumber } from "../whole-number.ts";
 
 /** Options of `bitwright life`. */
 export interface LifeCommandOptions {
@@ -40,7 +41,7 @@ const ROWS = 20;
  */
 export async function lifeCommand(file: string, options: LifeCommandOptions, terminal: Terminal): Promise<number> {
   const { out, json, units } = options;
-  const holes = holesOf(options.holes);
+  const holes = wholeNumber("--holes", options.holes, MOST_HOLES, 1, MOST_ASKED);
   const wearFactor = wearFactorOf(options.wear);
   const workup = workUp(readTraveler(file));
   const { result: station, stopped } = await longWork(
@@ -59,15 +60,6 @@ export async function lifeCommand(file: string, options: LifeCommandOptions, ter
     if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
   }
   return stopped ? STOPPED_EARLY : 0;
-}
-
-function holesOf(text: string | undefined): number {
-  if (text === undefined) return MOST_HOLES;
-  const holes = Number(text);
-  if (text.trim() === "" || !Number.isInteger(holes) || holes < 1 || holes > MOST_ASKED) {
-    throw new Complaint([`--holes: got "${text}"; give a whole number from 1 to ${MOST_ASKED}`]);
-  }
-  return holes;
 }
 
 function wearFactorOf(text: string | undefined): number {
@@ -90,9 +82,7 @@ function lifeText(station: LifeStation, units: UnitSystem): string {
   const { life, footageBand, heatCurves } = station;
   if (!life) return "No bed of this hole is drilled with this bit.";
   const depth = (si: number, figures = 3) => formatQuantity("depth", si, units, { figures });
-  const { by } = life.end;
-  const whole = life.holes === 1 ? "1 hole" : `${life.holes} holes`;
-  const holes = by === "holes drilled" ? whole : `${whole} and a part of the next`;
+  const holes = holesInWords(life);
   const hours = (life.timeOnBottom / 3600).toFixed(0);
   return [
     [

@@ -13,6 +13,7 @@ import {
 import { columns } from "../columns.ts";
 import { Complaint } from "../complaint.ts";
 import { writeText } from "../files.ts";
+import { noSuchBed } from "../no-such-bed.ts";
 import { optionRotarySpeed } from "../option-quantity.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
@@ -56,16 +57,6 @@ function speedWindow(text: string): SpeedWindow {
   return { from: low, to: high, why: "as given" };
 }
 
-/** A complaint that names the beds there are. */
-export function noSuchBed(asked: string, beds: readonly { readonly bed: { readonly name: string } }[]): Complaint {
-  const names = beds.map(({ bed }, k) => `${k + 1} ${bed.name}`).join("; ");
-  return new Complaint([
-    names === ""
-      ? `--bed: got "${asked}", but no bed of this hole is drilled with this bit`
-      : `--bed: no bed that the bit drills is named "${asked}"; give a number, a name or a part of one: ${names}`,
-  ]);
-}
-
 function bedText(
   { name, rock, top, bottom, map, run, rule, rulePoint, rulePasses, inside }: BedMap,
   units: UnitSystem,
@@ -88,7 +79,15 @@ function bedText(
         ? `passes ${rulePasses.map((limit) => LIMIT_NAMES[limit]).join(", ")}`
         : "inside all limits",
     ),
-    ...inside.map((point) => row("most weight", point, LIMIT_NAMES[point.binds])),
+    ...inside.map((point) =>
+      row(
+        "most weight",
+        point,
+        point.keptOut === undefined
+          ? LIMIT_NAMES[point.binds]
+          : `${LIMIT_NAMES[point.binds]}; keep out: ${point.keptOut}`,
+      ),
+    ),
   ];
   const range = `${figure("force", rule.weight.low)} to ${figure("force", rule.weight.high)} at ${figure("rotary speed", rule.rotarySpeed.low)} to ${figure("rotary speed", rule.rotarySpeed.high)}`;
   return [

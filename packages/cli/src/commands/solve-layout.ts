@@ -28,6 +28,7 @@ import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
+import { wholeNumber } from "../whole-number.ts";
 import { canUseThreads, chunksInThreads } from "../workers/chunks-in-threads.ts";
 
 /** Options of `bitwright solve-layout`. */
@@ -200,13 +201,4 @@ function measureOf(text: string | undefined): EvenMeasure {
   const found = MEASURES.find((measure) => measure === text);
   if (!found) throw new Complaint([`--measure: got "${text}"; give ${MEASURES.join(", ")}`]);
   return found;
-}
-
-function wholeNumber(option: string, text: string | undefined, otherwise: number, least: number, most: number): number {
-  if (text === undefined) return otherwise;
-  const number = Number(text);
-  if (text.trim() === "" || !Number.isInteger(number) || number < least || number > most) {
-    throw new Complaint([`${option}: got "${text}"; give a whole number from ${least} to ${most}`]);
-  }
-  return number;
 }

@@ -1,4 +1,5 @@
 export { type HeatDrawingInput, heatDrawing } from "./heat-drawing.ts";
+export { holesInWords } from "./holes-in-words.ts";
 export { lifeCsv } from "./life-csv.ts";
 export { type LifeDrawingInput, lifeDrawing } from "./life-drawing.ts";
 export { lifeSheets } from "./life-sheets.ts";

@@ -125,6 +125,9 @@ function between(from: PagePoint, to: PagePoint): PagePoint[] {
   });
 }
 
+/** Where across a window its words are tried, the middle first. */
+const ACROSS_WINDOW = [0.5, 0.3, 0.7, 0.15, 0.85];
+
 /** Why speeds are kept out of, upright in their window where nothing else stands. */
 function windowWords(
   { map }: BedMap,
@@ -137,11 +140,10 @@ function windowWords(
     if (!(b > a)) return [];
     const text = `keep out: ${why}`;
     const size = { width: TYPE.caption + 0.8, height: textWidth(text, TYPE.caption) };
-    const heights = Array.from(
-      { length: 40 },
-      (_, k): PagePoint => [(a + b) / 2, top + ((k + 0.5) / 40) * (bottom - top)],
+    const spots = ACROSS_WINDOW.flatMap((share) =>
+      Array.from({ length: 40 }, (_, k): PagePoint => [a + share * (b - a), top + ((k + 0.5) / 40) * (bottom - top)]),
     );
-    const at = freePlace(heights, size, standing, frame);
+    const at = freePlace(spots, size, standing, frame);
     return at ? [{ at, text, size }] : [];
   });
   return {

@@ -49,13 +49,29 @@ export function mapNotes(
     { head: "rate", x: left + 101, side: "end" },
     { head: "", x: left + 106, side: "start" },
   ];
+  const limits = limitRows(bed, figure);
   const limitsTop = edges.top + (points.length + 2) * ROW;
   return element(
     "g",
     { class: "map-notes" },
     ...table(pointColumns, points, edges.top, edges.right),
-    ...table(limitColumns, limitRows(bed, figure), limitsTop, edges.right),
+    ...table(limitColumns, limits, limitsTop, edges.right),
+    ...keptOut(bed.map, speed, edges).map((text) => textAt([left, limitsTop - ROW], text, TYPE.caption)),
   );
+}
+
+/** Speeds in view that the best point keeps out of, in one line between the tables. */
+function keptOut(
+  { avoid, rotarySpeeds }: BedMap["map"],
+  speed: (si: number) => string,
+  { left, right }: { readonly left: number; readonly right: number },
+): string[] {
+  const slowest = rotarySpeeds[0];
+  const fastest = rotarySpeeds[rotarySpeeds.length - 1];
+  const told = avoid
+    .filter(({ from, to }) => to > slowest && from < fastest)
+    .map(({ from, to, why }) => `${speed(from).replace(/ [^ ]+$/, "")} to ${speed(to)}, ${why}`);
+  return told.length === 0 ? [] : linesWithin(`Kept out of: ${told.join("; ")}.`, TYPE.caption, right - left, 1);
 }
 
 type Figure = (kind: QuantityKind, si: number) => string;

@@ -35,7 +35,7 @@ type Kind = keyof (typeof UNITS)["field"];
  */
 export function crossingDrawing({ crossed, title, units, id = "crossing" }: CrossingDrawingInput): string {
   const { from, to, intoHarder, crossing } = crossed;
-  const { places, span, peak, before, after, mostWeight, mostLateral } = crossing;
+  const { curve, span, peak, before, after, mostWeight, mostLateral } = crossing;
   const unit = UNITS[units];
   const amount = (kind: Kind, si: number) => inUnit(kind, si, unit[kind]);
   const said = (kind: Kind, si: number) =>
@@ -43,8 +43,8 @@ export function crossingDrawing({ crossed, title, units, id = "crossing" }: Cros
   const x = { from: 0, to: amount("length", span) };
   const room = { left: DRAWING_ROOM.left + 13, right: DRAWING_ROOM.right - 3, top: DRAWING_ROOM.top + 10 };
   const frames = stackedPanels(4, { ...room, bottom: DRAWING_ROOM.bottomOfChart - 12, gap: 9 });
-  const row = (of: (place: (typeof places)[number]) => number) =>
-    places.map((place) => [amount("length", place.entered), of(place)] as const);
+  const row = (of: (place: (typeof curve)[number]) => number) =>
+    curve.map((place) => [amount("length", place.entered), of(place)] as const);
   const weights = row(({ heldAdvance }) => amount("force", heldAdvance.weight));
   const advances = row(({ heldWeight }) => amount("advance", heldWeight.advance));
   const heaviest = row(({ heldWeight }) => amount("force", Math.max(...heldWeight.cutterForces)));
@@ -66,7 +66,7 @@ export function crossingDrawing({ crossed, title, units, id = "crossing" }: Cros
   const line = { stroke: CUT_RAMP[4], width: 0.6 };
   const heaviestCutter = `cutter ${peak.cutter}: ${said("force", peak.force)}, ${peak.overloadRatio.toFixed(2)} × the most it bears in one bed`;
   const sub = [
-    `From ${from} into ${to}, over the way since the first edge touched; all edges are in after ${said("length", span)}.`,
+    `Out of ${from}, over the way since the first edge touched; all edges are in after ${said("length", span)}.`,
     "Steady at each place: a bit that drops through within a turn or two does worse than this.",
   ];
   return drawingSheet({

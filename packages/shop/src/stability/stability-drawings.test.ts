@@ -109,9 +109,9 @@ describe("sheets of stability", () => {
     );
     const bottom = Number(frame.attributes.y) + Number(frame.attributes.height);
     const up = ([, y]: readonly [number, number]) => bottom - y;
-    const { places } = crossed.crossing;
+    const { curve } = crossed.crossing;
     const drawn = up(points[points.length - 1]) / up(points[0]);
-    const computed = places[places.length - 1].heldAdvance.weight / places[0].heldAdvance.weight;
+    const computed = curve[curve.length - 1].heldAdvance.weight / curve[0].heldAdvance.weight;
     expect(Math.abs(drawn / computed - 1)).toBeLessThan(0.01);
     expect(points[0][0]).toBeCloseTo(Number(frame.attributes.x), 2);
     expect(points[points.length - 1][0]).toBeCloseTo(Number(frame.attributes.x) + Number(frame.attributes.width), 2);

@@ -1,7 +1,8 @@
-import type { March, MarchRegime, ScaledBit } from "@bitwright/engine";
+import type { March, ScaledBit } from "@bitwright/engine";
 import { formatQuantity, inUnit, type UnitSystem } from "@bitwright/traveler";
 import { type ChartPanel, levelLine, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL, TYPE, textAt } from "../sheet/index.ts";
+import { REGIME_WORDS } from "./regime-words.ts";
 
 /** What the sheet of a march in time is made from. */
 export interface StickSlipDrawingInput {
@@ -20,14 +21,6 @@ export interface StickSlipDrawingInput {
   /** Start of every id in the drawing; `stick-slip` where not given. */
   readonly id?: string;
 }
-
-const REGIME_WORDS: Readonly<Record<MarchRegime, string>> = {
-  steady: "it settles to steady drilling",
-  "axial vibration": "it chatters along the hole",
-  "torsional vibration": "its turning swings",
-  "stick-slip": "it stops and spins",
-  "bit bounce": "it leaves the bottom and lands again",
-};
 
 /** Turning, cut, load and torque of a bit on its string over time as a sheet of SVG. */
 export function stickSlipDrawing(input: StickSlipDrawingInput): string {
@@ -61,7 +54,7 @@ export function stickSlipDrawing(input: StickSlipDrawingInput): string {
     march.turningSwing > 0.1 ? `spins up to ${march.fastestRatio.toFixed(1)} times as fast as the top` : "",
   ].filter((text) => text !== "");
   const sub = [
-    `${force} at ${speed} in ${bed}: ${REGIME_WORDS[march.regime]}.`,
+    `${force} at ${speed} in ${bed}: it ${REGIME_WORDS[march.regime]}.`,
     shares.length > 0 ? `The bit ${shares.join(", ")}.` : "Nothing stands, flies or spins.",
   ];
   const caution =

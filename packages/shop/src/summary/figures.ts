@@ -4,6 +4,8 @@ import { formatQuantity, inUnit, type QuantityKind, type UnitSystem, unitFor } f
 /** Figures shown in one system of units. */
 export interface Figures {
   readonly of: (kind: QuantityKind, si: number) => string;
+  /** A figure that is known to three digits at best, whatever its kind: a footage of a whole life. */
+  readonly about: (kind: QuantityKind, si: number) => string;
   /** The figures of one column, all in the unit that suits the largest, so that it can be read down. */
   readonly column: (kind: QuantityKind, values: readonly number[]) => readonly string[];
   /** Two figures in as many digits as it takes to see that they differ: `6.108 in`, `6.11 in`. */
@@ -34,6 +36,7 @@ export function figuresIn(system: UnitSystem): Figures {
   };
   return {
     of,
+    about: (kind, si) => formatQuantity(kind, si, system, { figures: USUAL_FIGURES }),
     column: (kind, values) => {
       const unit = unitFor(kind, system, Math.max(0, ...values.map(Math.abs)));
       return values.map((value) =>

@@ -4,7 +4,7 @@ import type { Figures } from "./figures.ts";
 import { wrapped } from "./text-table.ts";
 
 /** Every finding, the gravest first, with its figure and its limit; one that is found in several places is said once. */
-export function findingLines({ findings }: Workup, figures: Figures, width: number): string[] {
+export function findingLines({ findings }: Pick<Workup, "findings">, figures: Figures, width: number): string[] {
   if (findings.length === 0) return ["None."];
   const alike = new Map<string, StationFinding[]>();
   for (const finding of findings) {
@@ -94,8 +94,8 @@ const KIND_OF_UNIT: Readonly<Record<string, QuantityKind>> = {
 function kindOf({ code, station, unit = "" }: StationFinding): QuantityKind | undefined {
   if (unit === "m") {
     if (/pin-|^hole-/.test(code)) return "diameter";
-    const ofTheHole = station === "ground" || station === "string" || station === "inquiry";
-    return ofTheHole || /casing|unfit|wall-will-not-stand/.test(code) ? "depth" : "length";
+    const ofTheHole = ["ground", "string", "inquiry", "life"].includes(station);
+    return ofTheHole || /casing|unfit|wall-will-not-stand|in-step/.test(code) ? "depth" : "length";
   }
   if (unit === "m/s") {
     if (/rate|cuttings/.test(code)) return "rate";

@@ -3,7 +3,9 @@ import { bitLines } from "./bit-lines.ts";
 import { figuresIn } from "./figures.ts";
 import { findingLines } from "./finding-lines.ts";
 import { groundLines } from "./ground-lines.ts";
+import { lifeLines } from "./life-lines.ts";
 import { runningLines } from "./running-lines.ts";
+import { stabilityLines } from "./stability-lines.ts";
 import { flowLines, stringLines } from "./string-flow-lines.ts";
 import { wrapped } from "./text-table.ts";
 
@@ -33,7 +35,9 @@ export function summaryText(workup: Workup, { units, program, width = USUAL_WIDT
     ...section("The bit", bitLines(workup, width)),
     ...section("How to run it", runningLines(workup, figures, width)),
     ...section("Weight and feed", stringLines(workup, figures, width)),
+    ...section("Steadiness", stabilityLines(workup, figures, width)),
     ...section("Flow", flowLines(workup, figures)),
+    ...section("How far it goes", lifeLines(workup, figures, width)),
     ...section("Findings", findingLines(workup, figures, width)),
     ...section(
       "Assumed, because the traveler does not say",

@@ -3,11 +3,11 @@ import {
   type CardContent,
   type CardFeedInput,
   cardContent,
-  type Finding,
   safetyCautions,
   stopSigns,
 } from "@bitwright/engine";
 import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { StationFinding, StationName } from "../workup.ts";
 import type { AdviceStation } from "./advice-station.ts";
 import type { BitStation } from "./bit-station.ts";
 import type { BedCut, CutStation } from "./cut-station.ts";
@@ -21,8 +21,11 @@ export interface CardQuestion {
   readonly cut: CutStation;
   readonly flow: FlowStation;
   readonly string?: StringStation;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly StationFinding[];
 }
+
+/** What the driller does with weight, speed and flow comes before what the office knows of ground and bit. */
+const DRILLERS_FIRST: readonly StationName[] = ["cut", "stability", "flow", "string"];
 
 /** The driller's card as content. */
 export function cardStation({ job, inquiry }: ResolvedTraveler, question: CardQuestion): CardContent {
@@ -48,7 +51,10 @@ export function cardStation({ job, inquiry }: ResolvedTraveler, question: CardQu
     ...(first ? { breakIn: breakInFor({ fullWeight: first.weight, fullSpeed: first.rotarySpeed }) } : {}),
     stopSigns: stopSigns({ fits: inHole, fluid: fluid.kind }),
     cautions: safetyCautions({ fits: advice.fits, fluid: fluid.kind, mayFlow: false, places: ["rig"] }),
-    findings,
+    findings: [
+      ...findings.filter(({ station }) => DRILLERS_FIRST.includes(station)),
+      ...findings.filter(({ station }) => !DRILLERS_FIRST.includes(station)),
+    ],
   });
 }
 

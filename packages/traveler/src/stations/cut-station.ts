@@ -26,6 +26,7 @@ import {
 } from "@bitwright/engine";
 import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { BedInHole } from "./bed-in-hole.ts";
+import { overBeds } from "./over-beds.ts";
 import { weightAvailable } from "./string-of.ts";
 
 /** How the bit cuts one bed. */
@@ -79,7 +80,10 @@ export function cutStation(traveler: ResolvedTraveler, question: CutQuestion): C
     beds,
     findings: [
       ...beds.flatMap((bed) => [...bed.run.findings, ...heldWeight(bed, traveler)]),
-      ...overBeds(beds, question.known),
+      ...overBeds(
+        beds.map(({ bed, drilling }) => ({ name: bed.name, findings: drilling.findings })),
+        question.known,
+      ),
     ],
     working: beds.flatMap(({ run, drilling, fit }) =>
       [...run.working, ...drilling.working].map((one) => ({ ...one, name: `${one.name}, ${fit.bed.name}` })),
@@ -102,28 +106,6 @@ function heldWeight({ bed, weight, run }: BedCut, { overrides }: ResolvedTravele
       source: enteredBy("overrides.weight"),
     },
   ];
-}
-
-/** What stands against the bit in several beds alike is said once, with the beds named and the worst figure. */
-function overBeds(beds: readonly BedCut[], known: readonly Finding[]): Finding[] {
-  const said = new Set(known.map(({ code, where }) => `${code} ${where}`));
-  const met = new Map<string, { finding: Finding; names: string[] }>();
-  for (const { drilling, fit } of beds) {
-    for (const finding of drilling.findings) {
-      if (said.has(`${finding.code} ${finding.where}`)) continue;
-      const key = `${finding.code} ${finding.severity} ${finding.where}`;
-      const before = met.get(key);
-      if (!before) met.set(key, { finding, names: [fit.bed.name] });
-      else {
-        before.names.push(fit.bed.name);
-        if ((finding.value ?? 0) > (before.finding.value ?? 0)) before.finding = finding;
-      }
-    }
-  }
-  return [...met.values()].map(({ finding, names }) => ({
-    ...finding,
-    where: `${finding.where}, in ${names.join("; ")}`,
-  }));
 }
 
 function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTrace, at: BedInHole): BedCut {

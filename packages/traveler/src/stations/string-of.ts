@@ -1,4 +1,11 @@
-import { hangingWeight, STANDARD_GRAVITY, type StringMakeUp, weightOnBit } from "@bitwright/engine";
+import {
+  hangingWeight,
+  STANDARD_GRAVITY,
+  type StringMakeUp,
+  type StringSection,
+  stringOfLength,
+  weightOnBit,
+} from "@bitwright/engine";
 import type { ResolvedInquiry } from "../document/resolved-traveler.ts";
 
 /** Pipe and collars of a traveler as the string room takes them. */
@@ -9,6 +16,17 @@ export function stringOf({ pipe, collars }: ResolvedInquiry): StringMakeUp {
   const collarMass = collars.reduce((sum, { length, linearMass }) => sum + length * linearMass, 0);
   const linearWeight = (collarMass / collarLength) * STANDARD_GRAVITY;
   return { pipe: run, collars: { length: collarLength, linearWeight } };
+}
+
+/** Pipe and collars by their size, from the bit up, for a string of a length [m]. */
+export function sectionsOf({ pipe, collars }: ResolvedInquiry, length: number): StringSection[] {
+  const sized = [...collars, { ...pipe, length }].map((piece) => ({
+    outerDiameter: piece.outsideDiameter,
+    bore: piece.bore,
+    length: piece.length,
+    linearWeight: piece.linearMass * STANDARD_GRAVITY,
+  }));
+  return stringOfLength(sized, length);
 }
 
 /** The most weight that rig and string can put on a bit at a depth [N]. */

@@ -20,4 +20,13 @@ export {
   layoutStudyInSteps,
   layoutStudyOf,
 } from "./solve-layout.ts";
+export {
+  type StabilityProgress,
+  type StabilityStudy,
+  type StabilityStudyOptions,
+  type StudiedStability,
+  stabilityStudy,
+  stabilityStudyInSteps,
+  USUAL_SPEEDS,
+} from "./stability-study.ts";
 export { type StudiedBed, type StudiedBit, studiedBeds } from "./studied-beds.ts";

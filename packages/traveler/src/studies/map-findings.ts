@@ -20,14 +20,22 @@ const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
 
 const wordsOf = (limits: readonly RateLimitName[]): string => limits.map((limit) => LIMIT_WORDS[limit]).join("; ");
 
-/** The card knows nothing of speeds to keep out of. */
-export function runFindings(name: string, rotarySpeed: number, avoid: readonly SpeedWindow[]): Finding[] {
-  const inside = avoid.find(({ from, to }) => rotarySpeed > from && rotarySpeed < to);
+/**
+ * The card knows nothing of speeds to keep out of. What was asked for weighs more than a step with the string, which the
+ * bit goes through as it goes down.
+ */
+export function runFindings(
+  name: string,
+  rotarySpeed: number,
+  { asked, inStep }: { readonly asked: readonly SpeedWindow[]; readonly inStep: readonly SpeedWindow[] },
+): Finding[] {
+  const within = ({ from, to }: SpeedWindow) => rotarySpeed > from && rotarySpeed < to;
+  const inside = asked.find(within) ?? inStep.find(within);
   if (!inside) return [];
   return [
     {
       code: "run-in-speeds-to-avoid",
-      severity: "caution",
+      severity: asked.includes(inside) ? "caution" : "note",
       where: name,
       message: `The speed on the card lies in speeds to keep out of: ${inside.why}. Turn slower or faster, at a weight that the map allows there.`,
       value: rotarySpeed,

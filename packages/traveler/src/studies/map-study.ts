@@ -18,10 +18,10 @@ import {
   type SpeedRange,
   type SpeedWindow,
 } from "@bitwright/engine";
-import type { ResolvedRig } from "../document/resolved-traveler.ts";
 import { weightAvailable } from "../stations/string-of.ts";
 import type { Workup } from "../workup.ts";
 import { mapFindings, runFindings } from "./map-findings.ts";
+import { LEAST_TURNING, rotaryOf } from "./rotary-of.ts";
 import { type RuleBox, ruleBox } from "./rule-box.ts";
 import { studiedBeds } from "./studied-beds.ts";
 
@@ -29,7 +29,7 @@ import { studiedBeds } from "./studied-beds.ts";
 export interface MapStudyOptions {
   /** The beds to map, by number or a part of the name; all that the bit drills where not given. */
   readonly bed?: string;
-  /** Speeds to keep out of in every bed, as where the string would swing. */
+  /** Speeds to keep out of in every bed, beside those in step with the string. */
   readonly avoid?: readonly SpeedWindow[];
 }
 
@@ -37,6 +37,8 @@ export interface MapStudyOptions {
 export interface InsidePoint extends RunningMapPoint {
   /** The limit that holds it. */
   readonly binds: RateLimitName;
+  /** Why its speed is kept out of; absent where it is not. */
+  readonly keptOut?: string;
 }
 
 /** The map of one bed. */
@@ -76,8 +78,6 @@ export interface MapStudy {
 }
 
 const RPM = (2 * Math.PI) / 60;
-/** A rotary with no slowest speed of its own still has to turn; slower than this no bit is run. */
-const LEAST_TURNING = 10 * RPM;
 /** Steps between the speeds of a map: a half of five turns a minute, so that every ten is one of them [rad/s]. */
 const SPEED_STEP = 2.5 * RPM;
 /** Steps between the speeds of the list of most weights [-]. */
@@ -92,13 +92,14 @@ const BEYOND = 1.15;
  * The speeds run past both ends of what the rig turns, the weights past the rule of thumb, so that one sees what a limit
  * costs.
  */
-export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = {}): MapStudy {
+export function mapStudy(workup: Workup, { bed, avoid: asked = [] }: MapStudyOptions = {}): MapStudy {
   const { trace, beds } = studiedBeds(workup, bed);
   const { inquiry } = workup.inquiry;
   const rotary = rotaryOf(inquiry.rig);
   return {
     beds: beds.map((studied) => {
-      const { cut, limits, heat, number, name } = studied;
+      const { cut, limits, heat, number, name, inStep } = studied;
+      const avoid = [...asked, ...inStep];
       const bit: LimitedBit = { trace, response: cut.ground.response.mid, limits, heat };
       const rule = ruleBox(cut.run.practice, cut.bed.confinedStrength.mid);
       const rotarySpeeds = drawnSpeeds(rotary, rule);
@@ -132,17 +133,9 @@ export function mapStudy(workup: Workup, { bed, avoid = [] }: MapStudyOptions = 
           rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
         },
         rulePasses,
-        findings: [...mapFindings(name, map, rule, rulePasses), ...runFindings(name, rotarySpeed, avoid)],
+        findings: [...mapFindings(name, map, rule, rulePasses), ...runFindings(name, rotarySpeed, { asked, inStep })],
       };
     }),
-  };
-}
-
-function rotaryOf({ rotarySpeedMin, rotarySpeedMax, rotarySpeeds }: ResolvedRig): SpeedRange {
-  return {
-    slowest: Math.max(rotarySpeedMin, LEAST_TURNING),
-    fastest: rotarySpeedMax,
-    ...(rotarySpeeds ? { fixed: rotarySpeeds } : {}),
   };
 }
 
@@ -158,18 +151,16 @@ function evenSteps(from: number, to: number, steps: number): number[] {
   return Array.from({ length: steps + 1 }, (_, k) => from + (k / steps) * (to - from));
 }
 
-/** The most weight at twenties of turns a minute that the rotary turns. */
+/** The most weight at twenties of turns a minute that the rotary turns, those to keep out of marked. */
 function insidePoints({ lines, rotary, rotarySpeeds, avoid }: RunningMap): InsidePoint[] {
   const whole = (speed: number) => Math.abs(speed / LISTED - Math.round(speed / LISTED)) < 1e-6;
-  const turned = (speed: number) =>
-    speed >= rotary.slowest * (1 - 1e-9) &&
-    speed <= rotary.fastest * (1 + 1e-9) &&
-    !avoid.some(({ from, to }) => speed > from && speed < to);
+  const turned = (speed: number) => speed >= rotary.slowest * (1 - 1e-9) && speed <= rotary.fastest * (1 + 1e-9);
   return rotarySpeeds.flatMap((speed, k) => {
     if (!(turned(speed) && whole(speed))) return [];
-    const here = lines.flatMap(({ limit, points }) => {
+    const keptOut = avoid.find(({ from, to }) => speed > from && speed < to)?.why;
+    const here = lines.flatMap(({ limit, points }): InsidePoint[] => {
       const point = points.find(({ rotarySpeed }) => rotarySpeed === rotarySpeeds[k]);
-      return point ? [{ ...point, binds: limit }] : [];
+      return point ? [{ ...point, binds: limit, ...(keptOut === undefined ? {} : { keptOut }) }] : [];
     });
     return here.length === 0 ? [] : [here.reduce((least, one) => (one.advance < least.advance ? one : least))];
   });

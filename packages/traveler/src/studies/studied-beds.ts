@@ -1,6 +1,7 @@
-import type { EdgeTrace, HeatConditions, RateLimits } from "@bitwright/engine";
+import type { EdgeTrace, HeatConditions, RateLimits, SpeedWindow } from "@bitwright/engine";
 import { type BedCut, type CutQuestion, heatOf, limitsOf } from "../stations/cut-station.ts";
 import { cleaningRate, type FlowQuestion } from "../stations/flow-station.ts";
+import type { BedStability } from "../stations/stability-station.ts";
 import type { Workup } from "../workup.ts";
 
 /** One drilled bed as the cut station worked it, with the limits and the heat it worked with. */
@@ -12,6 +13,9 @@ export interface StudiedBed {
   readonly cut: BedCut;
   readonly limits: RateLimits;
   readonly heat: HeatConditions;
+  /** Speeds in step with the string half-way through the bed. */
+  readonly inStep: readonly SpeedWindow[];
+  readonly stability: BedStability;
 }
 
 /** What a study of a workup looks at. */
@@ -27,7 +31,7 @@ export interface StudiedBit {
  * `bed` picks by number from 1, or by a part of the name; left out, all are taken.
  */
 export function studiedBeds(workup: Workup, bed?: string): StudiedBit {
-  const { inquiry: traveler, bit, advice, cut } = workup;
+  const { inquiry: traveler, bit, advice, cut, stability } = workup;
   const { slotArea, leastExposure } = bit.review.body;
   const washed = {
     ports: bit.ports,
@@ -48,6 +52,11 @@ export function studiedBeds(workup: Workup, bed?: string): StudiedBit {
     cut: one,
     limits: limitsOf(traveler, question, one),
     heat: heatOf(traveler, one, bit.layout),
+    inStep: (stability.beds[at].review.string?.avoid ?? []).map((window) => ({
+      ...window,
+      why: `${window.why}, half-way down the bed`,
+    })),
+    stability: stability.beds[at],
   }));
   return { trace: cut.trace, washed, beds: bed === undefined ? all : picked(all, bed) };
 }

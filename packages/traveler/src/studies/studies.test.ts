@@ -6,6 +6,7 @@ import { parseTraveler } from "../document/index.ts";
 import { workUp } from "../work-up.ts";
 import type { Workup } from "../workup.ts";
 import { type BandsStudy, bandsStudy, bandsStudyInSteps } from "./bands-study.ts";
+import { runFindings } from "./map-findings.ts";
 import { type MapStudy, mapStudy } from "./map-study.ts";
 import { studiedBeds } from "./studied-beds.ts";
 
@@ -83,9 +84,34 @@ describe("mapStudy", () => {
     const none = mapStudy(workup, { bed: "shale", avoid: [{ from: 1, to: 500 * rpm, why: "all" }] }).beds[0];
     expect(none.map.best).toBeUndefined();
     expect(none.findings.map(({ code }) => code)).toEqual(["no-speed-left", "run-in-speeds-to-avoid"]);
+    for (const { rotarySpeed, keptOut } of shale.inside) {
+      if (rotarySpeed > 101 * rpm) expect(keptOut).toBe("the string swings");
+      if (rotarySpeed < 99 * rpm) expect(keptOut).not.toBe("the string swings");
+    }
     const beside = mapStudy(workup, { bed: "shale", avoid: [{ from: 150 * rpm, to: 160 * rpm, why: "swing" }] })
       .beds[0];
     expect(beside.findings.map(({ code }) => code)).not.toContain("run-in-speeds-to-avoid");
+  });
+
+  it("keeps the best point out of step with the string, as the stability station has it half-way down the bed", () => {
+    const { beds } = workup.stability;
+    mapStudy(workup).beds.forEach(({ map }, k) => {
+      const windows = beds[k].review.string?.avoid ?? [];
+      expect(map.avoid.map(({ from, to }) => [from, to])).toEqual(windows.map(({ from, to }) => [from, to]));
+      const best = map.best?.rotarySpeed ?? Number.NaN;
+      for (const { from, to } of windows) expect(best > from * (1 + 1e-9) && best < to * (1 - 1e-9)).toBe(false);
+    });
+  });
+
+  it("notes a run in step with the string, and cautions of one in speeds that were asked to be kept out of", () => {
+    const [{ stability }] = studiedBeds(workup).beds;
+    const [window] = stability.review.string?.avoid ?? [];
+    const speed = (window.from + window.to) / 2;
+    const windows = (asked: readonly (typeof window)[], inStep: readonly (typeof window)[]) =>
+      runFindings("shale", speed, { asked, inStep }).map(({ severity }) => severity);
+    expect(windows([], [window])).toEqual(["note"]);
+    expect(windows([window], [window])).toEqual(["caution"]);
+    expect(windows([], [])).toEqual([]);
   });
 
   it("maps a rig that names no slowest speed, and one with gears only", () => {

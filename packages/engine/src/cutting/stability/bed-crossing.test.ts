@@ -16,8 +16,8 @@ const weight = 8000;
 
 describe("bedCrossing", () => {
   const crossing = bedCrossing({ trace, above: soft, below: sandstoneLike, weight });
-  const [first] = crossing.places;
-  const last = crossing.places[crossing.places.length - 1];
+  const [first] = crossing.curve;
+  const last = crossing.curve[crossing.curve.length - 1];
 
   it("begins in the old bed and ends in the new one, as the plain solver finds them", () => {
     const before = drillAtWeight({ trace, response: soft }, weight);
@@ -32,10 +32,10 @@ describe("bedCrossing", () => {
   });
 
   it("carries the weight at every place, and slows down all the way from soft to hard", () => {
-    crossing.places.forEach(({ heldWeight, heldAdvance }, k) => {
+    crossing.curve.forEach(({ heldWeight, heldAdvance }, k) => {
       expectClose(heldWeight.weight, weight, 1e-8);
       if (k === 0) return;
-      const before = crossing.places[k - 1];
+      const before = crossing.curve[k - 1];
       expect(heldWeight.advance).toBeLessThanOrEqual(before.heldWeight.advance * (1 + 1e-9));
       expect(heldAdvance.weight).toBeGreaterThanOrEqual(before.heldAdvance.weight * (1 - 1e-9));
     });
@@ -55,13 +55,13 @@ describe("bedCrossing", () => {
     const ahead = profiledBit();
     const cutters = ahead.cutters.map((c, k) => (k === 7 ? { ...c, height: c.height + 4 * mm } : c));
     const sharp = traceEdges({ ...ahead, cutters }, { cells: 300 });
-    const { peak, places, before, after } = bedCrossing({ trace: sharp, above: soft, below: sandstoneLike, weight });
+    const { peak, curve, before, after } = bedCrossing({ trace: sharp, above: soft, below: sandstoneLike, weight });
     expect(peak.cutter).toBe(8);
     expect(peak.overloadRatio).toBeGreaterThan(1.5);
     // Never more than the strength ratio can make it.
     expect(peak.overloadRatio).toBeLessThan(4);
     const heldHard = drillAtAdvance({ trace: sharp, response: sandstoneLike }, before.advance).loads;
-    for (const { heldAdvance } of places) {
+    for (const { heldAdvance } of curve) {
       heldAdvance.cutterForces.forEach((force, k) => {
         const inHard = Math.hypot(
           heldHard.tangential[k],
@@ -86,7 +86,7 @@ describe("bedCrossing", () => {
     });
     expect(dipping.span).toBeGreaterThan(level.span + 0.5 * even.holeDiameter * Math.tan(20 * degree));
     expect(dipping.mostLateral.heldWeight.lateralShare).toBeGreaterThan(level.mostLateral.heldWeight.lateralShare);
-    for (const { heldWeight } of dipping.places) expectClose(heldWeight.weight, weight, 1e-8);
+    for (const { heldWeight } of dipping.curve) expectClose(heldWeight.weight, weight, 1e-8);
   });
 
   it("refuses no weight and less than two places", () => {

@@ -48,7 +48,8 @@ export interface CutterPeak {
 export interface BedCrossing {
   /** Way of the bit from the first edge that touches to the last that cuts in the new bed alone [m]. */
   readonly span: number;
-  readonly places: readonly CrossingPlace[];
+  /** Place after place, evenly apart. */
+  readonly curve: readonly CrossingPlace[];
   /** Wholly in the old bed under this weight. */
   readonly before: StateInBeds;
   /** Wholly in the new bed under this weight. */
@@ -98,17 +99,17 @@ export function bedCrossing(input: BedCrossingInput): BedCrossing {
   const depths = ways.map((entered) => entered - reach.lowest);
   const byAdvance = throughBeds({ bit, held: { advance: before.advance }, depths, ...moments });
   const byWeight = throughBeds({ bit, held: { weight }, depths, ...moments });
-  const places = ways.map((entered, k): CrossingPlace => {
+  const curve = ways.map((entered, k): CrossingPlace => {
     return { entered, heldAdvance: byAdvance[k], heldWeight: byWeight[k] };
   });
   const most = (of: (place: CrossingPlace) => number) =>
-    places.reduce((best, place) => (of(place) > of(best) ? place : best));
+    curve.reduce((best, place) => (of(place) > of(best) ? place : best));
   return {
     span,
-    places,
+    curve,
     before,
     after,
-    peak: peakOf(places, before, after),
+    peak: peakOf(curve, before, after),
     mostLateral: most(({ heldWeight }) => heldWeight.lateralShare),
     mostWeight: most(({ heldAdvance }) => heldAdvance.weight),
     mostTorque: most(({ heldAdvance }) => heldAdvance.torque),
@@ -136,9 +137,9 @@ function reachOf(trace: EdgeTrace, dipAngle: number, advance: number): { lowest:
   return { lowest, highest };
 }
 
-function peakOf(places: readonly CrossingPlace[], before: StateInBeds, after: StateInBeds): CutterPeak {
+function peakOf(curve: readonly CrossingPlace[], before: StateInBeds, after: StateInBeds): CutterPeak {
   let peak: CutterPeak = { cutter: 1, force: 0, overloadRatio: 0, entered: 0 };
-  for (const { entered, heldWeight } of places) {
+  for (const { entered, heldWeight } of curve) {
     heldWeight.cutterForces.forEach((force, k) => {
       const usual = Math.max(before.cutterForces[k], after.cutterForces[k]);
       if (usual > 0 && force > peak.force) peak = { cutter: k + 1, force, overloadRatio: force / usual, entered };

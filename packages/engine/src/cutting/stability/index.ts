@@ -55,6 +55,7 @@ export {
   type StringMode,
   type StringSection,
   stringMode,
+  stringOfLength,
 } from "./string-mode.ts";
 export { type HeldInBeds, type StateInBeds, throughBeds, type WayThroughBeds } from "./through-beds.ts";
 export { backwardWhirlSpeed, whirlLobes } from "./whirl.ts";

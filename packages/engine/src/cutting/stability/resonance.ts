@@ -1,6 +1,6 @@
 import { bracketedRoot, requireNotNegative, requirePositive } from "../../quantity/index.ts";
 import type { SpeedWindow } from "../running-map-best.ts";
-import { type StringMode, type StringSection, stringMode } from "./string-mode.ts";
+import { type StringMode, type StringSection, stringMode, stringOfLength } from "./string-mode.ts";
 
 type NaturalSpeeds = Pick<StringMode, "torsionalSpeed" | "axialSpeed">;
 
@@ -116,15 +116,5 @@ export function lengthsInStep({
         why,
       },
     ];
-  });
-}
-
-/** A string cut to a length from the bit up, or with its last section made longer. */
-function stringOfLength(sections: readonly StringSection[], length: number): StringSection[] {
-  let left = length;
-  return sections.flatMap((section, k) => {
-    const taken = k === sections.length - 1 ? left : Math.min(section.length, left);
-    left -= taken;
-    return taken > 0 ? [{ ...section, length: taken }] : [];
   });
 }

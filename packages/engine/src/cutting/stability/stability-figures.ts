@@ -50,8 +50,13 @@ export interface StabilityInput {
   readonly string?: {
     /** From the bit up. */
     readonly sections: readonly StringSection[];
-    /** Lengths of the whole string over which the bed is drilled; its length as given where not given [m]. */
-    readonly lengths?: { readonly shortest: number; readonly longest: number };
+    /** The whole string as the bed is drilled; as long as its sections where not given. */
+    readonly lengths?: {
+      /** As the bit comes into the bed [m]. */
+      readonly shortest: number;
+      /** As it leaves the bed [m]. */
+      readonly longest: number;
+    };
     /** Mass of the top head that rides on the string; none where not given [kg]. */
     readonly topHeadMass?: number;
     /** ξ, damping of the twist as a share of critical [-]. */
@@ -132,6 +137,9 @@ export interface StabilityFigures {
 
 /** The figures with their remarks and workings. */
 export interface StabilityReview extends StabilityFigures {
+  /** Remarks on the bit in the bed. */
   readonly findings: readonly Finding[];
+  /** Remarks on the boundaries, each with its place. */
+  readonly boundaryFindings: readonly Finding[];
   readonly working: readonly Working[];
 }

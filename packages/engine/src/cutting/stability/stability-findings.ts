@@ -24,17 +24,16 @@ const ROUNDING = 1e-6;
 const EXCITATION = recalledFrom("Richard, Germay & Detournay 2007, J. Sound Vib. 305:432-456");
 
 /**
- * Remarks on the figures of a stability review.
+ * Remarks on the figures of a stability review, those on its boundaries apart.
  *
  * @throws RangeError when a share or clearance is negative
  * @source (c) each limit names its own source; most are common practice
  */
 export function stabilityFindings(input: StabilityInput, figures: StabilityFigures): Finding[] {
   const { trace, gaugeClearance = 0 } = input;
-  const { imbalance, crossings, string } = figures;
+  const { imbalance, string } = figures;
   return [
     ...balanceFindings(figures),
-    ...crossings.flatMap(crossingFindings),
     ...rubbingFindings(figures),
     ...(string ? stringFindings(input, string) : []),
     ...whirlFindings({ layout: trace.layout, lateralShare: imbalance.whole.share, gaugeClearance }),
@@ -75,7 +74,12 @@ function balanceFindings({ imbalance }: StabilityFigures): Finding[] {
   return findings;
 }
 
-function crossingFindings({ from, to, intoHarder, crossing }: ReviewedCrossing): Finding[] {
+/**
+ * Remarks on the way across a boundary.
+ *
+ * @source (d) cutter forces along the crossing; the limits are our choice
+ */
+export function crossingFindings({ from, to, intoHarder, crossing }: ReviewedCrossing): Finding[] {
   const { peak, mostLateral, before, after } = crossing;
   const where = `${from} into ${to}`;
   const findings: Finding[] = [];

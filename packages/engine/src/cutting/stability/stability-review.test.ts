@@ -57,7 +57,9 @@ describe("stabilityReview", () => {
 
   it("tells the driller to ease off before a harder bed, and lightly as the bit drops out of one", () => {
     const overload = (crossing: CrossingToReview) =>
-      stabilityReview({ ...input, crossings: [crossing] }).findings.find(({ code }) => code === "crossing-overload");
+      stabilityReview({ ...input, crossings: [crossing] }).boundaryFindings.find(
+        ({ code }) => code === "crossing-overload",
+      );
     const into = overload({ from: soft, to: hard, weight: 6000 });
     expect(into?.message).toContain("Going into the harder bed");
     expect(into?.severity).toBe("caution");
@@ -95,7 +97,7 @@ describe("stabilityReview", () => {
   it("cautions where a lone cutter meets the hard bed at the soft bed's cut, and where the wings rub", () => {
     const cutters = layout.cutters.map((c, k) => (k === 7 ? { ...c, height: c.height + 4 * mm } : c));
     const ahead = stabilityReview({ ...input, trace: traceEdges({ ...layout, cutters }, { cells: 200 }) });
-    const finding = ahead.findings.find(({ code }) => code === "crossing-overload");
+    const finding = ahead.boundaryFindings.find(({ code }) => code === "crossing-overload");
     expect(finding?.where).toBe("soft shale into sandstone, cutter 8");
     const shallow = { exposure: layout.cutters.map(() => 0.5 * mm), wingThickness: 16 * mm };
     expect(codes(stabilityReview({ ...input, body: shallow }))).toContain("ridge-as-high-as-wing");

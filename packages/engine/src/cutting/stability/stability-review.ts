@@ -20,7 +20,7 @@ import type {
   StabilityInput,
   StabilityReview,
 } from "./stability-figures.ts";
-import { stabilityFindings } from "./stability-findings.ts";
+import { crossingFindings, stabilityFindings } from "./stability-findings.ts";
 import { stabilityWorkings } from "./stability-workings.ts";
 import { marchLongEnough, SLIGHT_KICK } from "./steady-speeds.ts";
 import { stringMode } from "./string-mode.ts";
@@ -49,6 +49,7 @@ export function stabilityReview(input: StabilityInput): StabilityReview {
   return {
     ...figures,
     findings: gravestFirst(stabilityFindings(input, figures)),
+    boundaryFindings: gravestFirst(figures.crossings.flatMap(crossingFindings)),
     working: stabilityWorkings(input, figures),
   };
 }

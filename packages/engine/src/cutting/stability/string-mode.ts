@@ -79,6 +79,28 @@ export function stringMode(
   };
 }
 
+/**
+ * A string of a given length, from the bit up: its last section made as long as is left, the others cut where they are
+ * more.
+ *
+ * @throws RangeError when the length is not positive
+ * @source (d) lengths taken one after the other
+ */
+export function stringOfLength(
+  /** From the bit up. */
+  sections: readonly StringSection[],
+  /** [m] */
+  length: number,
+): StringSection[] {
+  requirePositive({ length });
+  let left = length;
+  return sections.flatMap((section, k) => {
+    const taken = k === sections.length - 1 ? left : Math.min(section.length, left);
+    left -= taken;
+    return taken > 0 ? [{ ...section, length: taken }] : [];
+  });
+}
+
 /** A section by its length. */
 interface Bar {
   readonly length: number;
