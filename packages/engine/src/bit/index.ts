@@ -78,4 +78,5 @@ export {
   type WingPlan,
   wingAngles,
 } from "./wing-plan.ts";
+export { gapsBetweenWings, wingsAround } from "./wings-around.ts";
 export { zonesOfLayout } from "./zones-of-layout.ts";

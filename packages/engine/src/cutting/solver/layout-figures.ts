@@ -3,6 +3,7 @@ import {
   coverage,
   cuttingTip,
   type GeneratedBit,
+  gapsBetweenWings,
   LEAST_POCKET_WALL,
   type PocketWalls,
   pocketWalls,
@@ -16,7 +17,7 @@ import { type CoveringFace, type CoverShortfall, coverShortfall } from "./candid
 import { evenSpread } from "./even-spread.ts";
 import type { TwoAims } from "./pareto-list.ts";
 import { slotRoom } from "./slot-room.ts";
-import { FIRST_FLAT, gapsBetweenWings, type SolverSetting } from "./solver-setting.ts";
+import { FIRST_FLAT, type SolverSetting } from "./solver-setting.ts";
 
 /** A bit as far as it is judged: where its cutters stand and what each is there for. */
 export type JudgedBit = Pick<GeneratedBit, "layout" | "places" | "profile" | "wingAngles">;

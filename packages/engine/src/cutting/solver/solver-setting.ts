@@ -4,6 +4,7 @@ import {
   type FaceStock,
   faceStock,
   type GeneratedBit,
+  gapsBetweenWings,
   generateLayout,
   planOfBit,
   SMALLEST_SOUND_PORT,
@@ -145,15 +146,4 @@ function gapBounds({
     most: Math.max(widest, even + freedom.gap) + ANGLE_SLACK,
     leastWidest: widest - ANGLE_SLACK,
   };
-}
-
-/**
- * Gaps between neighbouring wings, in the sense of rotation from the wing with the least azimuth on.
- *
- * @source (d) differences of azimuths; they add up to a full turn
- */
-export function gapsBetweenWings(wingAngles: readonly number[]): number[] {
-  const turn = 2 * Math.PI;
-  const inTurn = wingAngles.map((angle) => angle - turn * Math.floor(angle / turn)).sort((a, b) => a - b);
-  return inTurn.map((angle, at) => (inTurn[at + 1] ?? inTurn[0] + turn) - angle);
 }
