@@ -1,4 +1,4 @@
-import { coverage, type GeneratedBit, gapsBetweenWings, wingsAround } from "../../bit/index.ts";
+import { type GeneratedBit, gapsBetweenWings, wingsAround } from "../../bit/index.ts";
 import { commonPractice, derivedFrom, type Finding } from "../../quantity/index.ts";
 import { ACCEPTED_LATERAL_SHARE, GOOD_LATERAL_SHARE } from "../drilling-findings.ts";
 import type { FiguredLayout } from "./layout-figures.ts";
@@ -16,9 +16,9 @@ const OVERLAP_SLACK = 0.01;
 export function unmetFindings(
   setting: SolverSetting,
   bit: GeneratedBit,
-  { figures, cover, walls }: FiguredLayout,
+  { figures, cover, walls, coverage }: FiguredLayout,
 ): Finding[] {
-  const rings = coverage(bit.layout).findings.filter(({ code }) => code !== "under-gauge");
+  const rings = coverage.findings.filter(({ code }) => code !== "under-gauge");
   return [
     ...rings,
     ...walls.findings,

@@ -9,8 +9,9 @@ import {
   planOfBit,
   SMALLEST_SOUND_PORT,
 } from "../../bit/index.ts";
-import { type RockResponse, rockById, rockResponse } from "../../ground/index.ts";
-import { exactBand, requirePositive } from "../../quantity/index.ts";
+import type { RockResponse } from "../../ground/index.ts";
+import { requirePositive } from "../../quantity/index.ts";
+import { usualRock } from "../usual-rock.ts";
 import { type Candidate, candidateOf, facesOf } from "./candidate.ts";
 import { coverShortfall, LEAST_FACE_OVERLAP } from "./candidate-cover.ts";
 import {
@@ -29,9 +30,6 @@ import { leastGapForPort } from "./slot-room.ts";
  * @source (c) no source: 0.3 mm, our choice; a new edge has no flat and so no contact to compare
  */
 export const FIRST_FLAT = 3e-4;
-
-/** Shale of 30 MPa, where no rock is named [Pa]: shares hardly depend on the rock. */
-const USUAL_STRENGTH = 30e6;
 
 /** What a gap between two wings may be. */
 interface GapBounds {
@@ -97,10 +95,6 @@ export function solverSetting(question: LayoutQuestion): SolverSetting {
     portDiameter,
     gaps: gapBounds({ spec, plain, freedom, portDiameter }),
   };
-}
-
-function usualRock(): RockResponse {
-  return rockResponse({ rock: rockById("shale"), confinedStrength: exactBand(USUAL_STRENGTH) }).mid;
 }
 
 /** Room over the even spacing that a bit with few cutters is left, so that not every station is forced [-]. */
