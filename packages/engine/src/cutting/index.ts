@@ -17,7 +17,7 @@ export { type BitLoads, bitLoads, type SideForce, sideForce } from "./bit-loads.
 export { compiledKernel } from "./compiled-kernel.ts";
 export { type ContactShape, contactShapeOf } from "./contact-shape.ts";
 export { type CutSection, cutSections } from "./cut-sections.ts";
-export { contactTemperatures, type HeatConditions, hottestContact } from "./cutter-heat.ts";
+export { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
 export { type CutterState, cutterState, frictionLineOrigin } from "./cutter-law.ts";
 export { type CutterLoad, cutterLoads } from "./cutter-load.ts";
 export { type CuttingKernel, plainKernel } from "./cutting-kernel.ts";
@@ -66,7 +66,6 @@ export {
   type RateBound,
   type RateLimitName,
   type RateLimits,
-  rateBounds,
 } from "./largest-rate.ts";
 export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
 export {
