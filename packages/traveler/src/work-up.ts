@@ -1,4 +1,4 @@
-import { type Finding, gravestFirst } from "@bitwright/engine";
+import { compiledKernel, type Finding, gravestFirst } from "@bitwright/engine";
 import type { ParsedTraveler } from "./document/index.ts";
 import { adviceStation } from "./stations/advice-station.ts";
 import { bedsInHole } from "./stations/bed-in-hole.ts";
@@ -26,7 +26,8 @@ export type SoundTraveler = Pick<Extract<ParsedTraveler, { ok: true }>, "resolve
 export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const ground = groundStation(resolved);
   const advice = adviceStation(resolved, ground, pressureForBit(resolved));
-  const bit = bitStation(resolved, advice);
+  const kernel = compiledKernel();
+  const bit = bitStation(resolved, advice, kernel);
   const drilled = bedsInHole(ground, advice);
   const { bitHole } = resolved.inquiry;
   const { ports } = bit;
@@ -39,6 +40,7 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
       exposure: leastExposure,
       beds: drilled,
       known: bit.findings,
+      kernel,
       ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
     });
   let cut = cutUnder(cleaningRate(resolved, washed));

@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import {
+  compiledKernel,
   type EvenMeasure,
   type Finding,
   type LayoutQuestion,
@@ -92,7 +93,7 @@ async function searched({ workup, question, threads, terminal }: Search) {
   const of = question.candidates ?? USUAL_CANDIDATES;
   const line = (tried: number) =>
     `solve-layout: ${tried.toLocaleString("en-US")} of ${of.toLocaleString("en-US")} layouts (${Math.round((100 * tried) / of)} %)`;
-  const solver = layoutSolver(question);
+  const solver = layoutSolver(question, compiledKernel());
   const atOnce = Math.min(threads, solver.chunks);
   if (atOnce === 1 || !canUseThreads()) {
     const { result, stopped } = await longWork((shouldStop) => layoutStudyInSteps(workup, question, shouldStop), {

@@ -1,22 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { plainCutter } from "../../../../tests/support/plain-cutter.ts";
 import { bitBody } from "./bit-body.ts";
 import type { PlacedCutter } from "./placed-cutter.ts";
 
-const cutter = (wing: number, more: Partial<PlacedCutter> = {}): PlacedCutter => ({
-  wing,
-  radius: 0.05,
-  azimuth: wing,
-  height: 0,
-  profileAngle: 0,
-  backRake: 0.2,
-  sideRake: 0,
-  faceDiameter: 0.01344,
-  length: 0.008,
-  chamferWidth: 0,
-  chamferAngle: 0,
-  wornHeight: 0,
-  ...more,
-});
+const cutter = (wing: number, more: Partial<PlacedCutter> = {}): PlacedCutter =>
+  plainCutter({ wing, radius: 0.05, azimuth: wing, backRake: 0.2, faceDiameter: 0.01344, ...more });
 const bitOf = (wings: number) => ({
   holeDiameter: 0.155575,
   cutters: Array.from({ length: wings }, (_, k) => cutter(k + 1)),

@@ -1,23 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { plainCutter } from "../../../../tests/support/plain-cutter.ts";
 import { coverage, cuttersSweeping, uncutRings } from "./coverage.ts";
 import type { BitLayout, PlacedCutter } from "./placed-cutter.ts";
 
-const level = (radius: number, more: Partial<PlacedCutter> = {}): PlacedCutter => ({
-  radius,
-  azimuth: 0,
-  height: 0,
-  profileAngle: 0,
-  backRake: 0,
-  sideRake: 0,
-  faceDiameter: 0.01,
-  wing: 1,
-  length: 0.008,
-  chamferWidth: 0,
-  chamferAngle: 0,
-  wornHeight: 0,
-  ...more,
-});
+const level = (radius: number, more: Partial<PlacedCutter> = {}): PlacedCutter => plainCutter({ radius, ...more });
 const bit = (...cutters: PlacedCutter[]): BitLayout => ({ holeDiameter: 0.06, cutters });
 
 const random = fc

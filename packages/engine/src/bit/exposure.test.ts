@@ -1,27 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { plainCutter } from "../../../../tests/support/plain-cutter.ts";
 import { exposure } from "./exposure.ts";
 import type { BitLayout, PlacedCutter } from "./placed-cutter.ts";
 
 const bit = (more: Partial<PlacedCutter>): BitLayout => ({
   holeDiameter: 0.155,
-  cutters: [
-    {
-      radius: 0.05,
-      azimuth: 0,
-      height: 0,
-      profileAngle: 0,
-      backRake: 0,
-      sideRake: 0,
-      faceDiameter: 0.01,
-      wing: 1,
-      length: 0.008,
-      chamferWidth: 0,
-      chamferAngle: 0,
-      wornHeight: 0,
-      ...more,
-    },
-  ],
+  cutters: [plainCutter({ radius: 0.05, ...more })],
 });
 
 describe("exposure", () => {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { usualSpec } from "../../../../tests/support/usual-spec.ts";
 import { catalogCutter } from "../cutter/index.ts";
 import type { BitSpec } from "./bit-spec.ts";
 import { coverage } from "./coverage.ts";
@@ -13,16 +14,6 @@ import { zonesOfLayout } from "./zones-of-layout.ts";
 
 const inch = 0.0254;
 const deg = Math.PI / 180;
-
-const spec = (more: Partial<BitSpec> = {}): BitSpec => ({
-  holeDiameter: 6.125 * inch,
-  profile: { shape: "short parabolic" },
-  wings: { wings: 5, cuttersPerWing: 3 },
-  cutter: catalogCutter("1308"),
-  rakes: usualRakes(),
-  material: "steel",
-  ...more,
-});
 
 /** Specifications such as a shop would write: the face at most about a seventh of the hole. */
 const sensible: fc.Arbitrary<BitSpec> = fc
@@ -38,7 +29,7 @@ const sensible: fc.Arbitrary<BitSpec> = fc
     material: fc.constantFrom("steel", "matrix" as const),
   })
   .map(({ holeDiameter, shape, code, wings, sweep, unevenness, ground, gaugeAngle, material }) =>
-    spec({
+    usualSpec({
       holeDiameter,
       profile: { shape },
       wings: { wings, sweep, unevenness },
@@ -80,7 +71,7 @@ describe("generateLayout", () => {
   });
 
   it("says so where a 3 in bit with gauge cutters set at 40 degrees cannot keep its walls", () => {
-    const of = spec({
+    const of = usualSpec({
       holeDiameter: 3 * inch,
       profile: { shape: "flat" },
       wings: { wings: 3, sweep: 0, unevenness: 0 },
@@ -104,7 +95,7 @@ describe("generateLayout", () => {
         ] as const) {
           // Twelve 16 mm cutters do not go on the face of a 4 3/4 in bit.
           if (wings === 4 && code === "1608") continue;
-          const of = spec({
+          const of = usualSpec({
             holeDiameter: size * inch,
             profile: { shape },
             wings: { wings, cuttersPerWing: 3 },
@@ -120,14 +111,14 @@ describe("generateLayout", () => {
   });
 
   it("always gives the same bit", () => {
-    expect(generateLayout(spec())).toEqual(generateLayout(spec()));
+    expect(generateLayout(usualSpec())).toEqual(generateLayout(usualSpec()));
   });
 
   it("is the same bit, turned, when all wings are turned", () => {
     const angles = [0, 1.2, 2.5, 3.7, 5];
-    const plain = generateLayout(spec({ wings: { wings: 5, cuttersPerWing: 3, angles } }));
+    const plain = generateLayout(usualSpec({ wings: { wings: 5, cuttersPerWing: 3, angles } }));
     const turned = generateLayout(
-      spec({ wings: { wings: 5, cuttersPerWing: 3, angles: angles.map((angle) => angle + 0.7) } }),
+      usualSpec({ wings: { wings: 5, cuttersPerWing: 3, angles: angles.map((angle) => angle + 0.7) } }),
     );
     expect(turned.places.map(({ wing }) => wing)).toEqual(plain.places.map(({ wing }) => wing));
     for (const [at, cutter] of turned.layout.cutters.entries()) {
@@ -152,7 +143,7 @@ describe("generateLayout", () => {
   });
 
   it("lets the outer cutters of a wing trail, and offsets the cutters from wing to wing", () => {
-    const { layout } = generateLayout(spec());
+    const { layout } = generateLayout(usualSpec());
     for (let wing = 1; wing <= 5; wing++) {
       const onWing = layout.cutters.filter((cutter) => cutter.wing === wing);
       for (const [at, cutter] of onWing.entries()) {
@@ -164,7 +155,7 @@ describe("generateLayout", () => {
   });
 
   it("numbers from the centre outward, with one centre cutter on wing 1", () => {
-    const { places } = generateLayout(spec());
+    const { places } = generateLayout(usualSpec());
     expect(places.map(({ number }) => number)).toEqual(Array.from({ length: 15 }, (_, at) => at + 1));
     expect(places.filter(({ role }) => role === "centre").map(({ number, wing }) => [number, wing])).toEqual([[1, 1]]);
     for (const [at, place] of places.entries()) {
@@ -173,7 +164,7 @@ describe("generateLayout", () => {
   });
 
   it("gives short wings one cutter less and lets them stop short of the centre", () => {
-    const { layout } = generateLayout(spec({ wings: { wings: 6, cuttersPerWing: 3, centreWings: 3 } }));
+    const { layout } = generateLayout(usualSpec({ wings: { wings: 6, cuttersPerWing: 3, centreWings: 3 } }));
     const inmost = [1, 2, 3, 4, 5, 6].map((wing) =>
       Math.min(...layout.cutters.filter((cutter) => cutter.wing === wing).map(({ radius }) => radius)),
     );
@@ -187,7 +178,9 @@ describe("generateLayout", () => {
       centre: { backRake: 10 * deg, sideRake: 0 },
       gauge: { backRake: 20 * deg, sideRake: 10 * deg },
     };
-    const codes = generateLayout(spec({ rakes: even, profile: { shape: "flat" } })).findings.map(({ code }) => code);
+    const codes = generateLayout(usualSpec({ rakes: even, profile: { shape: "flat" } })).findings.map(
+      ({ code }) => code,
+    );
     expect(codes).toContain("centre-cutter-turned");
     expect(codes).toContain("wing-without-gauge-cutter");
   });
@@ -195,20 +188,22 @@ describe("generateLayout", () => {
   it("chooses by a judge among the ways that keep the walls", () => {
     const side = (layout: { cutters: readonly { azimuth: number; radius: number }[] }) =>
       layout.cutters.reduce((sum, { azimuth, radius }) => sum + radius * Math.cos(azimuth), 0);
-    const judged = generateLayout(spec(), side);
-    expect(side(judged.layout)).toBeLessThanOrEqual(side(generateLayout(spec()).layout));
+    const judged = generateLayout(usualSpec(), side);
+    expect(side(judged.layout)).toBeLessThanOrEqual(side(generateLayout(usualSpec()).layout));
     expect(pocketWalls({ layout: judged.layout, material: "steel" }).findings).toEqual([]);
   });
 
   it("stays within reason on a bit far denser than any", () => {
     const { layout } = generateLayout(
-      spec({ holeDiameter: 12 * inch, wings: { wings: 16, cuttersPerWing: 12 }, cutter: catalogCutter("0808") }),
+      usualSpec({ holeDiameter: 12 * inch, wings: { wings: 16, cuttersPerWing: 12 }, cutter: catalogCutter("0808") }),
     );
     expect(layout.cutters.length).toBe(192);
   });
 
   it("refuses a face wider than the hole's radius", () => {
-    expect(() => generateLayout(spec({ holeDiameter: 0.02 }))).toThrow(/faceDiameter must be at most the hole radius/);
+    expect(() => generateLayout(usualSpec({ holeDiameter: 0.02 }))).toThrow(
+      /faceDiameter must be at most the hole radius/,
+    );
   });
 });
 
@@ -221,14 +216,16 @@ describe("what is read off a layout", () => {
         [8.5, 5],
         [12, 6],
       ] as const) {
-        const { layout } = generateLayout(spec({ holeDiameter: size * inch, profile: { shape }, wings: { wings } }));
+        const { layout } = generateLayout(
+          usualSpec({ holeDiameter: size * inch, profile: { shape }, wings: { wings } }),
+        );
         expect(profileShapeOf(layout), `${shape} ${size}`).toBe(shape);
       }
     }
   });
 
   it("is the zone it was set in, but for the straight flank", () => {
-    const { layout, places } = generateLayout(spec());
+    const { layout, places } = generateLayout(usualSpec());
     expect(zonesOfLayout(layout)).toEqual(places.map(({ zone }) => (zone === "taper" ? "shoulder" : zone)));
   });
 });

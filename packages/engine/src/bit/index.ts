@@ -31,13 +31,14 @@ export { type CutterExposure, type Exposure, exposure, ORDINARY_EXPOSURE_SHARE }
 export { cuttingTip, type FaceTilt, faceAcrossAxis, faceAtGauge, faceWithTipAt } from "./face-on-profile.ts";
 export { type FaceStock, faceStock, type StationedFace } from "./face-stock.ts";
 export { type CasingPass, casingPass, type GrindWindow, gaugeTolerance, grindWindow } from "./gauge-tolerance.ts";
-export { type CutterPlace, type GeneratedBit, generateLayout, type LayoutJudge } from "./generate-layout.ts";
+export { generateLayout, type LayoutJudge } from "./generate-layout.ts";
+export type { CutterPlace, GeneratedBit } from "./generated-bit.ts";
 export { type LayoutPlan, type PlannedCutter, planOfBit } from "./layout-plan.ts";
 export type { CutterRole } from "./layout-setting.ts";
 export { type MeasuredBit, type MeasuredPoint, type MeasuredRow, measuredLayout } from "./measured-layout.ts";
 export { placedCutter } from "./new-cutter-on-bit.ts";
 export type { BitLayout, CutterPose, PlacedCutter } from "./placed-cutter.ts";
-export { plannedBit } from "./planned-bit.ts";
+export { faceOf, plannedBit } from "./planned-bit.ts";
 export {
   cutterCylinder,
   LEAST_POCKET_WALL,
@@ -78,4 +79,5 @@ export {
   type WingPlan,
   wingAngles,
 } from "./wing-plan.ts";
+export { gapsBetweenWings, wingsAround } from "./wings-around.ts";
 export { zonesOfLayout } from "./zones-of-layout.ts";

@@ -1,6 +1,6 @@
 import type { BitSpec } from "./bit-spec.ts";
 import type { FaceStock } from "./face-stock.ts";
-import type { GeneratedBit } from "./generate-layout.ts";
+import type { GeneratedBit } from "./generated-bit.ts";
 import type { CutterRole } from "./layout-setting.ts";
 import { profileAtRadius } from "./profile-place.ts";
 import { NO_RAKE_SHIFTS, type RakeShifts } from "./rake-shifts.ts";

@@ -1,24 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { plainCutter } from "../../../../tests/support/plain-cutter.ts";
 import { catalogCutter } from "../cutter/index.ts";
 import { cuttingTip } from "./face-on-profile.ts";
 import { generateLayout } from "./generate-layout.ts";
 import { type MeasuredRow, measuredLayout } from "./measured-layout.ts";
 import { usualRakes } from "./rake-schedule.ts";
 
-const row = (radius: number, height: number, more: Partial<MeasuredRow> = {}): MeasuredRow => ({
-  wing: 0,
-  radius,
-  azimuth: 100 * radius,
-  height,
-  backRake: 0.2,
-  sideRake: 0,
-  faceDiameter: 0.01344,
-  length: 0.008,
-  chamferWidth: 0,
-  chamferAngle: 0,
-  wornHeight: 0,
-  ...more,
-});
+const row = (radius: number, height: number, more: Partial<MeasuredRow> = {}): MeasuredRow => {
+  const { profileAngle: _, ...unturned } = plainCutter({ wing: 0, backRake: 0.2, faceDiameter: 0.01344 });
+  return { ...unturned, radius, azimuth: 100 * radius, height, ...more };
+};
 const deg = Math.PI / 180;
 
 describe("measuredLayout", () => {

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { catalogCutter } from "../cutter/index.ts";
-import type { BitSpec } from "./bit-spec.ts";
+import { usualSpec } from "../../../../tests/support/usual-spec.ts";
 import { faceStock } from "./face-stock.ts";
 import { generateLayout } from "./generate-layout.ts";
 import { planOfBit } from "./layout-plan.ts";
@@ -10,18 +9,7 @@ import { usualRakes } from "./rake-schedule.ts";
 import { NO_RAKE_SHIFTS, shiftedRakes } from "./rake-shifts.ts";
 import { sweptInterval } from "./swept-interval.ts";
 
-const inch = 0.0254;
 const deg = Math.PI / 180;
-
-const spec = (more: Partial<BitSpec> = {}): BitSpec => ({
-  holeDiameter: 6.125 * inch,
-  profile: { shape: "short parabolic" },
-  wings: { wings: 5, cuttersPerWing: 3 },
-  cutter: catalogCutter("1308"),
-  rakes: usualRakes(),
-  material: "steel",
-  ...more,
-});
 
 describe("plannedBit", () => {
   it("gives back the bit that a plan was read off, whatever its profile, wings and rakes", () => {
@@ -34,7 +22,7 @@ describe("plannedBit", () => {
     fc.assert(
       fc.property(specs, ({ shape, wings, sweep, even }) => {
         const rake = (back: number) => ({ backRake: back * deg, sideRake: 5 * deg });
-        const of = spec({
+        const of = usualSpec({
           profile: { shape },
           wings: { wings, sweep },
           ...(even ? { rakes: { kind: "even", centre: rake(8), gauge: rake(16) } } : {}),
@@ -57,7 +45,7 @@ describe("plannedBit", () => {
   });
 
   it("adds its rake shifts zone by zone and leaves the centre cutter alone", () => {
-    const of = spec();
+    const of = usualSpec();
     const stock = faceStock(of);
     const plan = planOfBit(of, generateLayout(of), stock);
     const before = plannedBit(of, plan, stock);
@@ -74,7 +62,7 @@ describe("plannedBit", () => {
   });
 
   it("refuses a wing that the plan does not have", () => {
-    const of = spec();
+    const of = usualSpec();
     const plan = planOfBit(of, generateLayout(of), faceStock(of));
     const lost = { ...plan, cutters: [{ role: "face" as const, wing: 6, arc: 0.03 }] };
     expect(() => plannedBit(of, lost)).toThrow(/wing must be one of 5, got 6/);
@@ -102,7 +90,7 @@ describe("shiftedRakes", () => {
 
 describe("faceStock", () => {
   it("works a face out once, and again for another rake", () => {
-    const stock = faceStock(spec());
+    const stock = faceStock(usualSpec());
     expect(stock.onFace(0.03, 0)).toBe(stock.onFace(0.03, 0));
     expect(stock.onFace(0.03, deg)).not.toBe(stock.onFace(0.03, 0));
     expect(stock.onFace(0.03, deg).pose.backRake - stock.onFace(0.03, 0).pose.backRake).toBeCloseTo(deg, 12);

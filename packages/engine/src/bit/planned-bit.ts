@@ -1,17 +1,11 @@
 import type { BitSpec } from "./bit-spec.ts";
-import { cuttingTip } from "./face-on-profile.ts";
 import { type FaceStock, faceStock, type StationedFace } from "./face-stock.ts";
-import type { GeneratedBit } from "./generate-layout.ts";
+import { bitOfSlots, type GeneratedBit } from "./generated-bit.ts";
 import type { LayoutPlan, PlannedCutter } from "./layout-plan.ts";
-import { layoutRemarks } from "./layout-remarks.ts";
 import type { Slot } from "./layout-setting.ts";
-import { placedCutter } from "./new-cutter-on-bit.ts";
 import { cutterCylinder } from "./pocket-wall.ts";
 import type { RakeShifts } from "./rake-shifts.ts";
 import { sweptAzimuth } from "./wing-plan.ts";
-
-/** Radii nearer than this are one radius: rounding must not number the gauge cutters [m]. */
-const ONE_RADIUS = 1e-9;
 
 /**
  * The bit that a plan describes: every pose, and the cutters numbered from the centre outward.
@@ -34,34 +28,20 @@ export function plannedBit(spec: BitSpec, plan: LayoutPlan, stock: FaceStock = f
     const cylinder = cutterCylinder({ ...pose, length: cutter.length });
     return { wing: planned.wing - 1, role: face.role, zone: face.zone, pose, arc: face.arc, cylinder };
   });
-  const numbered = slots
-    .map((slot) => ({ slot, tip: cuttingTip(slot.pose) }))
-    .sort((a, b) => outward(a.tip.radius, b.tip.radius) || a.slot.wing - b.slot.wing);
-  return {
-    layout: {
-      holeDiameter,
-      cutters: numbered.map(({ slot: { pose, wing } }) => placedCutter({ cutter, pose, wing: wing + 1 })),
-    },
-    places: numbered.map(({ slot, tip }, at) => ({
-      number: at + 1,
-      wing: slot.wing + 1,
-      role: slot.role,
-      zone: slot.zone,
-      tipRadius: tip.radius,
-      tipHeight: tip.height,
-    })),
-    profile: stock.profile,
-    wingAngles: plan.wingAngles,
-    findings: [...stock.profile.findings, ...layoutRemarks(spec, slots)],
-  };
+  return bitOfSlots(spec, { slots, profile: stock.profile, wingAngles: plan.wingAngles });
 }
 
-function faceOf(stock: FaceStock, { role, arc }: PlannedCutter, shifts: RakeShifts): StationedFace {
+/**
+ * The face of a planned cutter out of a stock.
+ *
+ * @source (d) bookkeeping
+ */
+export function faceOf(
+  stock: FaceStock,
+  { role, arc }: Pick<PlannedCutter, "role" | "arc">,
+  shifts: RakeShifts,
+): StationedFace {
   if (role === "centre") return stock.atCentre();
   if (role === "gauge") return stock.atGauge(shifts.gauge);
   return stock.onFace(arc, shifts[stock.zoneAt(arc)]);
-}
-
-function outward(a: number, b: number): number {
-  return Math.abs(a - b) < ONE_RADIUS ? 0 : a - b;
 }

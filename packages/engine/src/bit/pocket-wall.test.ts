@@ -1,23 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { plainCutter } from "../../../../tests/support/plain-cutter.ts";
 import type { BitLayout, PlacedCutter } from "./placed-cutter.ts";
 import { cutterCylinder, pocketWall, pocketWalls } from "./pocket-wall.ts";
 
-const cutter = (radius: number, more: Partial<PlacedCutter> = {}): PlacedCutter => ({
-  radius,
-  azimuth: 0,
-  height: 0,
-  profileAngle: 0,
-  backRake: 0.2,
-  sideRake: 0,
-  faceDiameter: 0.01344,
-  wing: 1,
-  length: 0.008,
-  chamferWidth: 0,
-  chamferAngle: 0,
-  wornHeight: 0,
-  ...more,
-});
+const cutter = (radius: number, more: Partial<PlacedCutter> = {}): PlacedCutter =>
+  plainCutter({ radius, backRake: 0.2, faceDiameter: 0.01344, ...more });
 const bit = (...cutters: PlacedCutter[]): BitLayout => ({ holeDiameter: 0.155, cutters });
 
 describe("cutterCylinder", () => {

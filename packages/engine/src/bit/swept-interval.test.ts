@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { plainCutter } from "../../../../tests/support/plain-cutter.ts";
 import { cutterFrame, edgePoint } from "./cutter-frame.ts";
 import type { CutterPose } from "./placed-cutter.ts";
 import { sweptInterval } from "./swept-interval.ts";
@@ -82,15 +83,7 @@ describe("sweptInterval", () => {
   });
 
   it("knows the level face by hand", () => {
-    const level = {
-      radius: 0.03,
-      azimuth: 0,
-      height: 0,
-      profileAngle: 0,
-      backRake: 0,
-      sideRake: 0,
-      faceDiameter: 0.01,
-    };
+    const level = plainCutter({ radius: 0.03 });
     const { from, to } = sweptInterval(level);
     expect(from).toBeCloseTo(0.025, 12);
     expect(to).toBeCloseTo(0.035, 12);
@@ -101,20 +94,12 @@ describe("sweptInterval", () => {
 
   it("leaves a core where a leaning face only passes over the axis", () => {
     // Lean b puts the edge point over the axis (D/2) sin b behind it at the tip.
-    const over = {
-      radius: 0,
-      azimuth: 0,
-      height: 0,
-      profileAngle: 0,
-      backRake: 20 * deg,
-      sideRake: 0,
-      faceDiameter: 0.01,
-    };
+    const over = plainCutter({ backRake: 20 * deg });
     expect(sweptInterval(over).from).toBeCloseTo(0.005 * Math.sin(20 * deg), 9);
   });
 
   it("refuses a face that is worn away or none", () => {
-    const none = { radius: 0, azimuth: 0, height: 0, profileAngle: 0, backRake: 0, sideRake: 0, faceDiameter: 0 };
+    const none = plainCutter({ faceDiameter: 0 });
     expect(() => sweptInterval(none)).toThrow("faceDiameter must be positive, got 0");
     expect(() => sweptInterval({ ...none, faceDiameter: 0.01, wornHeight: 0.02 })).toThrow(/wornHeight must lie/);
   });

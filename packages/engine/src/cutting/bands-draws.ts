@@ -1,4 +1,4 @@
-import { nextRandom, randomShare, requirePositive, seededRandom } from "../quantity/index.ts";
+import { randomShares, requirePositive } from "../quantity/index.ts";
 
 /**
  * Draws of one uncertain input as chances of a smaller value: one from each of as many equal steps as there are draws, in
@@ -22,12 +22,7 @@ export function bandsDraws({
 }): Float64Array {
   requirePositive({ samples });
   if (!Number.isInteger(samples)) throw new RangeError(`samples must be a whole number, got ${samples}`);
-  let state = seededRandom({ seed, row });
-  const share = () => {
-    const drawn = nextRandom(state);
-    state = drawn.state;
-    return randomShare(drawn.word);
-  };
+  const share = randomShares({ seed, row });
   const draws = Float64Array.from({ length: samples }, (_, step) => (step + share()) / samples);
   for (let last = samples - 1; last > 0; last--) {
     const other = Math.floor(share() * (last + 1));

@@ -30,6 +30,7 @@ export interface HeldRun {
 export function heldRate({
   trace,
   response,
+  kernel,
   rotarySpeed,
   weight,
   limits,
@@ -43,13 +44,13 @@ export function heldRate({
   readonly heat?: HeatConditions;
 }): HeldRun {
   requirePositive({ rotarySpeed, weight, ...limits });
-  const free = drillAtWeight({ trace, response }, weight);
+  const free = drillAtWeight({ trace, response, kernel }, weight);
   const given = { response, rotarySpeed, limits, ...(heat ? { heat } : {}) };
   const passed = limitsPassed({ state: free, ...given });
   if (passed.length === 0) {
     return { free, held: free, rate: rateOfPenetration({ advance: free.advance, rotarySpeed }), heldBy: "weight" };
   }
   const broken = Object.fromEntries(passed.map((name) => [name, limits[name]])) as RateLimits;
-  const { state, rate, binds } = largestRate({ trace, ...given, limits: broken });
+  const { state, rate, binds } = largestRate({ trace, kernel, ...given, limits: broken });
   return { free, held: state, rate, heldBy: binds };
 }

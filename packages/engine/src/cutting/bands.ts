@@ -1,4 +1,4 @@
-import { type Band, type BandLaw, band, bandPercentile, percentile } from "../quantity/index.ts";
+import { type Band, type BandLaw, band, bandPercentile, percentile, runToEnd } from "../quantity/index.ts";
 import { bandsDraws } from "./bands-draws.ts";
 import { type BandDriver, bandDrivers } from "./bands-drivers.ts";
 
@@ -83,12 +83,7 @@ export interface BandsProgress {
 export function bandsOf<Name extends string, Figure extends string>(
   input: BandsInput<Name, Figure>,
 ): Bands<Name, Figure> {
-  const steps = bandsInSteps(input);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    input.progress?.(step.value.done, step.value.of);
-  }
+  return runToEnd(bandsInSteps(input), ({ done, of }) => input.progress?.(done, of));
 }
 
 /**

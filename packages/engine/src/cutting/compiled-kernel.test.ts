@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { compileKernel, kernelModule } from "../../../../kernel/compile-kernel.ts";
 import { degree, MPa, mm } from "../../../../tests/support/field-units.ts";
 import { profiledBit } from "../../../../tests/support/profiled-bit.ts";
@@ -91,5 +91,21 @@ describe("the compiled kernel's bytes", () => {
   it("are what its source compiles to", async () => {
     const held = fileURLToPath(new URL("kernel-code.ts", import.meta.url));
     expect(readFileSync(held, "utf8")).toBe(kernelModule(await compileKernel()));
+  });
+});
+
+describe("where nothing can be compiled", () => {
+  afterEach(() => vi.unstubAllGlobals());
+
+  it("there is none, and nobody is stopped by it", () => {
+    vi.stubGlobal("WebAssembly", undefined);
+    expect(compiledKernel()).toBeUndefined();
+    class Refused {
+      constructor() {
+        throw new Error("refused by the policy of the page");
+      }
+    }
+    vi.stubGlobal("WebAssembly", { Module: Refused, Instance: Refused });
+    expect(compiledKernel()).toBeUndefined();
   });
 });

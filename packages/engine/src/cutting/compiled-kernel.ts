@@ -1,6 +1,6 @@
 import { requireNotNegative } from "../quantity/index.ts";
 import type { CuttingKernel } from "./cutting-kernel.ts";
-import { emptyEdgeLoads, lawTable, takeSums } from "./edge-loads.ts";
+import { emptyEdgeLoads, LAW, lawTable, SUMS, takeSums } from "./edge-loads.ts";
 import type { EdgeTrace } from "./edge-trace.ts";
 import { emptyEngagement } from "./engage.ts";
 import { KERNEL_CODE } from "./kernel-code.ts";
@@ -22,7 +22,8 @@ declare const WebAssembly:
   | undefined;
 
 /**
- * The loops of `engage` and `edgeLoads` compiled ahead of time; none where the host runs no WebAssembly.
+ * The loops of `engage` and `edgeLoads` compiled ahead of time; none where the host runs no WebAssembly or
+ * lets nothing be compiled.
  *
  * Each kernel has its own memory and takes a trace into it once, for as long as that same trace is asked for: a trace must
  * not be written to between two calls. Use one kernel for one solution at a time.
@@ -31,8 +32,14 @@ declare const WebAssembly:
  */
 export function compiledKernel(): CuttingKernel | undefined {
   if (typeof WebAssembly === "undefined") return undefined;
-  const { exports } = new WebAssembly.Instance(new WebAssembly.Module(bytesOf(KERNEL_CODE)));
-  return kernelOf(exports as KernelExports);
+  const code = bytesOf(KERNEL_CODE);
+  try {
+    const { exports } = new WebAssembly.Instance(new WebAssembly.Module(code));
+    return kernelOf(exports as KernelExports);
+  } catch {
+    // A page's policy may forbid compiling; the plain kernel does the same there.
+    return undefined;
+  }
 }
 
 function bytesOf(digits: string): Uint8Array {
@@ -79,8 +86,6 @@ interface LaidTrace {
 }
 
 const BYTES_A_PAGE = 65_536;
-const LAW = 5;
-const SUMS = 15;
 
 /** Copies a trace into the memory, row after row as kernel/edge-kernel.ts looks for them. */
 function layTrace({ memory, lay }: KernelExports, trace: EdgeTrace): LaidTrace {

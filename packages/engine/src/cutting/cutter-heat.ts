@@ -22,30 +22,31 @@ export interface HeatConditions {
   readonly film?: CoolingFilm | readonly CoolingFilm[];
 }
 
+/** What heats the cutters, beside their loads. */
+interface HeatedBit {
+  readonly response: RockResponse;
+  /** Rotary speed of the bit [rad/s]. */
+  readonly rotarySpeed: number;
+}
+
 /**
  * Mean temperature of each cutter's rubbing surface; that of the fluid where nothing rubs.
  *
  * Only contact heats: the flat, and the chamfer where it presses beyond what cutting asks. Its speed is that of the
  * cutter's drag, T ω / F_t; its length along travel is the rubbing area over the width that rubs. See `flatHeat`.
  *
- * @throws RangeError when a property is not positive
+ * @throws RangeError when a property is not positive or films are not one for each cutter
  * @source (b) Glowka & Stone 1985, SPE Journal, recalled; taken over to a rubbing chamfer here
  */
 export function contactTemperatures(
   loads: EdgeLoads,
-  {
-    response,
-    rotarySpeed,
-    heat,
-  }: {
-    readonly response: RockResponse;
-    /** Rotary speed of the bit [rad/s]. */
-    readonly rotarySpeed: number;
-    readonly heat: HeatConditions;
-  },
+  { response, rotarySpeed, heat }: HeatedBit & { readonly heat: HeatConditions },
 ): Float64Array {
   const { rock, fluidTemperature, film, cutterConductivity = CARBIDE_CONDUCTIVITY } = heat;
   const isRow = (films: typeof film): films is readonly CoolingFilm[] => Array.isArray(films);
+  if (isRow(film) && film.length !== loads.contactArea.length) {
+    throw new RangeError(`film must be one for each of ${loads.contactArea.length} cutters, got ${film.length}`);
+  }
   return loads.contactArea.map((flatArea, cutter) => {
     const own = isRow(film) ? film[cutter] : film;
     if (!(flatArea > 0 && loads.tangential[cutter] > 0)) return fluidTemperature;
@@ -60,4 +61,19 @@ export function contactTemperatures(
     });
     return fluidTemperature + rise;
   });
+}
+
+/**
+ * Temperature of the hottest rubbing surface of the bit, as a limit on it asks for.
+ *
+ * @returns temperature [K]
+ * @throws RangeError when there are no heat conditions, or as `contactTemperatures` does
+ * @source (d) largest of `contactTemperatures`
+ */
+export function hottestContact(
+  loads: EdgeLoads,
+  { response, rotarySpeed, heat }: HeatedBit & { readonly heat: HeatConditions | undefined },
+): number {
+  if (!heat) throw new RangeError("a limit on contact temperature needs the heat conditions");
+  return contactTemperatures(loads, { response, rotarySpeed, heat }).reduce((most, one) => Math.max(most, one), 0);
 }

@@ -135,8 +135,13 @@ export function edgeLoads(
   return takeSums(sums, into);
 }
 
-// Places of the constants of a law in its row of the table.
-const LAW = 5;
+/**
+ * Constants of one law in the table of `lawTable` [-].
+ *
+ * @source (d) bookkeeping, no relation
+ */
+export const LAW = 5;
+// Places of the constants in the row of a law.
 const FACE_DRAG = 0;
 const FACE_NORMAL = 1;
 const CHAMFER_DRAG = 2;
@@ -163,8 +168,13 @@ export function lawTable({ layout }: EdgeTrace, response: RockResponse): Float64
   return table;
 }
 
-// Places of a cutter's sums in its row.
-const SUMS = 15;
+/**
+ * Sums of one cutter, as `takeSums` hands them out [-].
+ *
+ * @source (d) bookkeeping, no relation
+ */
+export const SUMS = 15;
+// Places of the sums in the row of a cutter.
 const CUTTING_NORMAL = 0;
 const CONTACT_NORMAL = 1;
 const CUTTING_AXIAL = 2;

@@ -60,7 +60,13 @@ export {
   WEAR_QUICKENS_TEMPERATURE,
 } from "./flat-temperature.ts";
 export { laboratoryRegression, type RegressionBit, type RegressionRate } from "./laboratory-regression.ts";
-export { type LargestRate, largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
+export {
+  type LargestRate,
+  largestRate,
+  type RateBound,
+  type RateLimitName,
+  type RateLimits,
+} from "./largest-rate.ts";
 export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
 export {
   type HeatLine,

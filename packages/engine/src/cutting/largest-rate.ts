@@ -1,6 +1,6 @@
 import { requirePositive } from "../quantity/index.ts";
 import { advancePerRevolution, rateOfPenetration } from "./advance.ts";
-import { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
+import { type HeatConditions, hottestContact } from "./cutter-heat.ts";
 import { advanceWhere, type BitInRock, type DrilledState, drillAtAdvance, type StateMeasure } from "./drilled-state.ts";
 
 /** Limits on a rate; any may be left out, one at least must stand. */
@@ -46,36 +46,30 @@ export interface LargestRate {
 
 const largest = (row: Float64Array): number => row.reduce((most, value) => Math.max(most, value), 0);
 
-/**
- * The largest rate that keeps inside every limit given, and which of them binds.
- *
- * Each figure rises with advance, so each limit is met at one advance, or at none; the least of them counts. A limit
- * that is past before the bit moves bounds the rate to zero.
- *
- * @throws RangeError when no limit is given, none is ever met, or a limit is not positive
- * @source (d) least of the advances at which the limits are met
- */
-export function largestRate({
-  trace,
-  response,
-  kernel,
-  rotarySpeed,
-  limits,
-  heat,
-}: BitInRock & {
+/** A bit in a rock at one speed, and what limits it. */
+interface LimitedRate extends BitInRock {
   /** Rotary speed of the bit [rad/s]. */
   readonly rotarySpeed: number;
   readonly limits: RateLimits;
   readonly heat?: HeatConditions;
-}): LargestRate {
+}
+
+/**
+ * The rate at which each limit given is met, tightest first; a limit that no rate meets is left out.
+ *
+ * Each figure rises with advance, so each limit is met at one advance, or at none. A limit that is past before the bit moves
+ * bounds the rate to zero.
+ *
+ * @throws RangeError when the speed or a limit is not positive, or a limit on temperature comes without heat conditions
+ * @source (d) the advances at which the limits are met
+ */
+export function rateBounds({ trace, response, kernel, rotarySpeed, limits, heat }: LimitedRate): RateBound[] {
   requirePositive({ rotarySpeed });
   requirePositive({ ...limits });
-  const bitInRock: BitInRock = { trace, response, kernel };
-  const where = (measure: StateMeasure, target: number) => advanceWhere(bitInRock, measure, target);
-  const hottest: StateMeasure = ({ loads }) => {
-    if (!heat) throw new RangeError("a limit on contact temperature needs the heat conditions");
-    return largest(contactTemperatures(loads, { response, rotarySpeed, heat })) - heat.fluidTemperature;
-  };
+  const where = (measure: StateMeasure, target: number) => advanceWhere({ trace, response, kernel }, measure, target);
+  const fluidTemperature = heat?.fluidTemperature ?? 0;
+  const heatRise: StateMeasure = ({ loads }) =>
+    hottestContact(loads, { response, rotarySpeed, heat }) - fluidTemperature;
   const met: Readonly<Record<RateLimitName, (limit: number) => number | undefined>> = {
     weight: (limit) => where(({ bit }) => bit.weight, limit),
     torque: (limit) => where(({ bit }) => bit.torque, limit),
@@ -83,7 +77,7 @@ export function largestRate({
     advance: (limit) => limit,
     exposure: (limit) => where(({ loads }) => largest(loads.deepest), limit),
     rate: (limit) => advancePerRevolution({ rate: limit, rotarySpeed }),
-    contactTemperature: (limit) => where(hottest, limit - (heat?.fluidTemperature ?? 0)),
+    contactTemperature: (limit) => where(heatRise, limit - fluidTemperature),
   };
   const bounds: RateBound[] = [];
   for (const limit of Object.keys(met) as RateLimitName[]) {
@@ -91,8 +85,18 @@ export function largestRate({
     const advance = value === undefined ? undefined : met[limit](value);
     if (advance !== undefined) bounds.push({ limit, advance, rate: rateOfPenetration({ advance, rotarySpeed }) });
   }
-  bounds.sort((a, b) => a.advance - b.advance);
+  return bounds.sort((a, b) => a.advance - b.advance);
+}
+
+/**
+ * The largest rate that keeps inside every limit given, and which of them binds.
+ *
+ * @throws RangeError when no limit is given, none is ever met, or as `rateBounds` does
+ * @source (d) least of the advances at which the limits are met
+ */
+export function largestRate(limited: LimitedRate): LargestRate {
+  const bounds = rateBounds(limited);
   const tightest = bounds[0];
   if (!tightest) throw new RangeError("no limit given is met at any rate");
-  return { binds: tightest.limit, rate: tightest.rate, state: drillAtAdvance(bitInRock, tightest.advance), bounds };
+  return { binds: tightest.limit, rate: tightest.rate, state: drillAtAdvance(limited, tightest.advance), bounds };
 }

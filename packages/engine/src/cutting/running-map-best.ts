@@ -1,6 +1,6 @@
 import { bracketedRoot, requirePositive } from "../quantity/index.ts";
 import { rateOfPenetration } from "./advance.ts";
-import { contactTemperatures } from "./cutter-heat.ts";
+import { hottestContact } from "./cutter-heat.ts";
 import { type DrilledState, drillAtAdvance } from "./drilled-state.ts";
 import type { RateBound, RateLimitName } from "./largest-rate.ts";
 import { LIMITS_OF_SPEED, limitsPassed } from "./running-map-limits.ts";
@@ -66,7 +66,7 @@ export function bestRun(bit: LimitedBit, rotary: SpeedRange, avoid: readonly Spe
   // What the limits that know no speed leave: only a limit that this state passes at a speed needs to be solved there.
   const loosest = level[0] && drillAtAdvance(bit, level[0].advance);
   const at = (rotarySpeed: number) => runAt(bit, level, loosest, rotarySpeed);
-  const speeds = rotary.fixed ?? speedsToTry(bit, level, rotary, avoid);
+  const speeds = rotary.fixed ?? speedsToTry(bit, loosest, rotary, avoid);
   const tried = [...new Set(speeds)]
     .filter(allowed)
     .sort((a, b) => a - b)
@@ -120,7 +120,7 @@ function slowestOfTheFastest(tried: readonly Tried[]): Tried {
 
 function speedsToTry(
   bit: LimitedBit,
-  level: readonly RateBound[],
+  loosest: DrilledState | undefined,
   { slowest, fastest }: SpeedRange,
   avoid: readonly SpeedWindow[],
 ): number[] {
@@ -132,24 +132,24 @@ function speedsToTry(
     ...even,
     fastest,
     ...avoid.flatMap(({ from, to }) => [from, to]),
-    ...takeOverSpeeds(bit, level, slowest, fastest),
+    ...(loosest ? takeOverSpeeds(bit, loosest, slowest, fastest) : []),
   ];
 }
 
 /** The speeds at which power, cleaning and heat begin to bind before the limits that know no speed. */
-function takeOverSpeeds(bit: LimitedBit, level: readonly RateBound[], slowest: number, fastest: number): number[] {
-  const { limits, heat, response } = bit;
-  const advance = level[0]?.advance;
-  if (advance === undefined || !(advance > 0)) return [];
-  const { loads, bit: sums } = drillAtAdvance(bit, advance);
+function takeOverSpeeds(
+  { limits, heat, response }: LimitedBit,
+  { advance, loads, bit: sums }: DrilledState,
+  slowest: number,
+  fastest: number,
+): number[] {
+  if (!(advance > 0)) return [];
   const speeds: number[] = [];
   if (limits.power !== undefined && sums.torque > 0) speeds.push(limits.power / sums.torque);
   if (limits.rate !== undefined) speeds.push((2 * Math.PI * limits.rate) / advance);
   const hottestAllowed = limits.contactTemperature;
   if (hottestAllowed !== undefined && heat) {
-    const excess = (rotarySpeed: number) =>
-      contactTemperatures(loads, { response, rotarySpeed, heat }).reduce((most, one) => Math.max(most, one), 0) -
-      hottestAllowed;
+    const excess = (rotarySpeed: number) => hottestContact(loads, { response, rotarySpeed, heat }) - hottestAllowed;
     if (excess(slowest) < 0 && excess(fastest) > 0) {
       speeds.push(bracketedRoot({ f: excess, low: slowest, high: fastest, residual: 1e-6 }));
     }

@@ -1,5 +1,5 @@
 import { rateOfPenetration } from "./advance.ts";
-import { contactTemperatures, type HeatConditions } from "./cutter-heat.ts";
+import { type HeatConditions, hottestContact } from "./cutter-heat.ts";
 import type { BitInRock, DrilledState } from "./drilled-state.ts";
 import type { RateLimitName, RateLimits } from "./largest-rate.ts";
 
@@ -46,10 +46,7 @@ export function limitsPassed({
     advance: () => advance,
     exposure: () => largest(loads.deepest),
     rate: () => rateOfPenetration({ advance, rotarySpeed }),
-    contactTemperature: () => {
-      if (!heat) throw new RangeError("a limit on contact temperature needs the heat conditions");
-      return largest(contactTemperatures(loads, { response, rotarySpeed, heat }));
-    },
+    contactTemperature: () => hottestContact(loads, { response, rotarySpeed, heat }),
   };
   return (Object.keys(figures) as RateLimitName[]).filter((name) => {
     const limit = limits[name];

@@ -2,7 +2,7 @@ import { requirePositive } from "../quantity/index.ts";
 import { advancePerRevolution, rateOfPenetration } from "./advance.ts";
 import type { HeatConditions } from "./cutter-heat.ts";
 import { type BitInRock, drillAtAdvance } from "./drilled-state.ts";
-import { largestRate, type RateBound, type RateLimitName, type RateLimits } from "./largest-rate.ts";
+import { type RateBound, type RateLimitName, type RateLimits, rateBounds } from "./largest-rate.ts";
 import { type AdvanceRung, ladderWeight } from "./running-map-ladder.ts";
 import { LIMITS_OF_ADVANCE, LIMITS_OF_SPEED } from "./running-map-limits.ts";
 
@@ -33,13 +33,10 @@ export interface LimitedBit extends BitInRock {
   readonly heat?: HeatConditions;
 }
 
-/** A bit's advance can be limited to this at most, to keep a search for the tightest limit from coming back empty [m]. */
-const NO_ADVANCE_IS_LARGER = 1;
-
 /**
  * The limits that do not depend on speed, each at the advance where it is met, tightest first.
  *
- * @source (d) see `largestRate`; solved once for all speeds
+ * @source (d) see `rateBounds`; solved once for all speeds
  */
 export function advanceBounds(bit: LimitedBit, anySpeed: number): RateBound[] {
   return boundsOf(bit, anySpeed, LIMITS_OF_ADVANCE);
@@ -49,7 +46,7 @@ export function advanceBounds(bit: LimitedBit, anySpeed: number): RateBound[] {
  * The limits that depend on speed, each at the advance where it is met at this one, tightest first; `among` leaves out
  * those that are known not to matter.
  *
- * @source (d) see `largestRate`
+ * @source (d) see `rateBounds`
  */
 export function speedBounds(
   bit: LimitedBit,
@@ -63,10 +60,7 @@ function boundsOf(bit: LimitedBit, rotarySpeed: number, names: readonly RateLimi
   const limits = Object.fromEntries(
     names.flatMap((name) => (bit.limits[name] === undefined ? [] : [[name, bit.limits[name]]])),
   ) as RateLimits;
-  if (Object.keys(limits).length === 0) return [];
-  const guarded = { ...limits, advance: limits.advance ?? NO_ADVANCE_IS_LARGER };
-  const { bounds } = largestRate({ ...bit, rotarySpeed, limits: guarded });
-  return bounds.filter(({ limit }) => limit in limits);
+  return rateBounds({ ...bit, rotarySpeed, limits });
 }
 
 /**
@@ -75,7 +69,7 @@ function boundsOf(bit: LimitedBit, rotarySpeed: number, names: readonly RateLimi
  * Weight, torque, advance and exposure are solved once and lie level; power, cleaning and heat are solved at each speed.
  *
  * @throws RangeError when there is no speed, one is not positive, or a limit is not positive
- * @source (d) see `largestRate`
+ * @source (d) see `rateBounds`
  */
 export function limitLines(bit: LimitedBit, rotarySpeeds: readonly number[]): LimitLine[] {
   requirePositive({ "number of speeds": rotarySpeeds.length });

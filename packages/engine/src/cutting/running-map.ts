@@ -18,6 +18,8 @@ export interface RunningMapInput extends LimitedBit {
   readonly avoid?: readonly SpeedWindow[];
   /** Temperatures of the hottest edge to draw beside the limit, where heat conditions are given [K]. */
   readonly heatMarks?: readonly number[];
+  /** The best point where the caller already has it. */
+  readonly best?: BestRun | undefined;
 }
 
 /** Where the hottest edge reaches a temperature that is no limit of the map but worth a line. */
@@ -53,9 +55,9 @@ export interface RunningMap {
  * @source (d) see `largestRate` and `bestRun`
  */
 export function runningMap(input: RunningMapInput): RunningMap {
-  const { trace, response, limits, heat, rotary, rotarySpeeds, mostWeight, avoid = [], heatMarks = [] } = input;
-  const bit: LimitedBit = { trace, response, limits, ...(heat ? { heat } : {}) };
-  const best = bestRun(bit, rotary, avoid);
+  const { trace, response, kernel, limits, heat, rotary, rotarySpeeds, mostWeight, avoid = [], heatMarks = [] } = input;
+  const bit: LimitedBit = { trace, response, kernel, limits, ...(heat ? { heat } : {}) };
+  const best = input.best ?? bestRun(bit, rotary, avoid);
   const heatLines = heat
     ? heatMarks.flatMap((contactTemperature): HeatLine[] =>
         limitLines({ ...bit, limits: { contactTemperature } }, rotarySpeeds).map(({ points }) => ({
@@ -69,7 +71,7 @@ export function runningMap(input: RunningMapInput): RunningMap {
     rotarySpeeds,
     mostWeight,
     avoid,
-    ladder: advanceLadder({ trace, response }, mostWeight),
+    ladder: advanceLadder(bit, mostWeight),
     lines: limitLines(bit, rotarySpeeds),
     heatLines,
     ...(best ? { best } : {}),

@@ -1,4 +1,5 @@
 import type { BitLayout, PlacedCutter } from "../bit/index.ts";
+import { wrapped } from "../geometry/index.ts";
 import { requireFinite, requireNotNegative, requirePositive } from "../quantity/index.ts";
 import { contactShapeOf } from "./contact-shape.ts";
 import {
@@ -155,9 +156,3 @@ function takePasses({ cutter, index, samples, sheet, cellWidth }: LaidEdge, into
 }
 
 const TURN = 2 * Math.PI;
-
-/** The same direction in 0 to 2π, 2π itself left out. */
-function wrapped(angle: number): number {
-  const rest = angle - TURN * Math.floor(angle / TURN);
-  return rest >= TURN ? 0 : rest;
-}

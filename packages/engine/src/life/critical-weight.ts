@@ -1,5 +1,6 @@
 import {
   advanceWhere,
+  type CuttingKernel,
   contactTemperatures,
   drillAtAdvance,
   type EdgeTrace,
@@ -34,6 +35,8 @@ export interface CriticalWeightInput {
   readonly rotarySpeeds: readonly number[];
   /** Temperature of the hottest rubbing surface [K]. */
   readonly temperature: number;
+  /** What runs the loops; the plain kernel where none is named. No figure depends on it. */
+  readonly kernel?: CuttingKernel | undefined;
 }
 
 /**
@@ -52,6 +55,7 @@ export function criticalWeights({
   heat,
   rotarySpeeds,
   temperature,
+  kernel,
 }: CriticalWeightInput): CriticalWeight[] {
   const { fluidTemperature } = heat;
   requirePositive({ "temperature over the fluid": temperature - fluidTemperature });
@@ -61,9 +65,9 @@ export function criticalWeights({
       contactTemperatures(loads, { response, rotarySpeed, heat });
     const hottest: StateMeasure = (state) =>
       rises(state).reduce((most, each) => Math.max(most, each), 0) - fluidTemperature;
-    const advance = advanceWhere({ trace, response }, hottest, temperature - fluidTemperature);
+    const advance = advanceWhere({ trace, response, kernel }, hottest, temperature - fluidTemperature);
     if (advance === undefined) return { rotarySpeed, temperature };
-    const state = drillAtAdvance({ trace, response }, advance);
+    const state = drillAtAdvance({ trace, response, kernel }, advance);
     const at = rises(state);
     return {
       rotarySpeed,

@@ -1,5 +1,5 @@
 import type { BitLayout } from "../bit/index.ts";
-import type { CoolingFilm, EdgeWear, RateLimits, RockHeat } from "../cutting/index.ts";
+import type { CoolingFilm, CuttingKernel, EdgeWear, RateLimits, RockHeat } from "../cutting/index.ts";
 import type { RockResponse } from "../ground/index.ts";
 
 /** What holds the rate in a bed beside the weight. Heat is no such limit: nobody at the rig sees it. */
@@ -62,4 +62,6 @@ export interface LifeInput {
   readonly largestChange?: number;
   /** Radial cells of the trace; one for each 0.1 mm where not given [-]. */
   readonly cells?: number;
+  /** What runs the loops; the plain kernel where none is named. No figure depends on it. */
+  readonly kernel?: CuttingKernel | undefined;
 }

@@ -1,4 +1,4 @@
-import { type Finding, gravestFirst, type Working } from "../quantity/index.ts";
+import { type Finding, gravestFirst, runToEnd, type Working } from "../quantity/index.ts";
 import { levelEdgeWear } from "./edge-wear.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import { lifeFindings } from "./life-findings.ts";
@@ -20,10 +20,7 @@ export interface Life extends LifeFigures {
  * @source (b) Archard 1953; Glowka & Stone 1985; Detournay & Defourny 1992, all recalled; the coefficient has no source
  */
 export function life(input: LifeInput): Life {
-  const march = lifeMarch(input);
-  let step = march.next();
-  while (!step.done) step = march.next();
-  return lifeOf(input, step.value);
+  return lifeOf(input, runToEnd(lifeMarch(input)));
 }
 
 /**

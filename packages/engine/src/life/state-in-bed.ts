@@ -2,6 +2,7 @@ import {
   advanceWhere,
   type BitInRock,
   type CoolingFilm,
+  type CuttingKernel,
   contactTemperatures,
   type DrilledState,
   drillAtAdvance,
@@ -30,6 +31,8 @@ export interface StateInBed {
 /** What a worn bit brings to a bed. */
 export interface WornBit {
   readonly trace: EdgeTrace;
+  /** What runs the loops; the plain kernel where none is named. No figure depends on it. */
+  readonly kernel?: CuttingKernel | undefined;
   /** Cooling of each cutter as it is worn. */
   readonly films?: readonly CoolingFilm[];
   /** Height of each tip over its wing that wear has left [m]. */
@@ -52,9 +55,9 @@ export interface WornBit {
  * @source (b) Detournay & Defourny 1992, Int. J. Rock Mech. Min. Sci. 29:13-23, recalled; Glowka & Stone 1985; Archard 1953
  */
 export function stateInBed(bit: WornBit, bed: LifeBed): StateInBed {
-  const { trace, fluidTemperature, films, tableLimit, wearCoefficient, multipleAtLimit } = bit;
+  const { trace, kernel, fluidTemperature, films, tableLimit, wearCoefficient, multipleAtLimit } = bit;
   const { response, rotarySpeed } = bed;
-  const { drilled, binds } = heldState({ trace, response }, bed, bit.exposure);
+  const { drilled, binds } = heldState({ trace, response, kernel }, bed, bit.exposure);
   const temperatures = contactTemperatures(drilled.loads, {
     response,
     rotarySpeed,

@@ -33,7 +33,9 @@ export function wearStateOf(layout: BitLayout): (wear: readonly EdgeWear[]) => W
   const holeRadius = holeDiameter / 2;
   const reachOf = (wear: readonly EdgeWear[]) =>
     onGauge.reduce((farthest, i) => Math.max(farthest, Math.min(holeRadius, edgeReach(cutters[i], wear[i]))), 0);
-  const onGauge = cutters.flatMap((cutter, i) => (edgeReach(cutter) >= GAUGE_SHARE * holeRadius ? [i] : []));
+  const onGauge = cutters.flatMap((cutter, i) =>
+    edgeReach({ ...cutter, wornHeight: 0 }) >= GAUGE_SHARE * holeRadius ? [i] : [],
+  );
   const whole = reachOf(cutters.map(levelEdgeWear));
   const inner = cutters.map(({ radius }) => radius <= INNER_SHARE * holeRadius);
   return (wear) => {

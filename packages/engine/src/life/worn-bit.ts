@@ -20,7 +20,7 @@ const LEAST_WASHED = 0.05;
  * @source (d) geometry of the worn edges
  */
 export function wornBit(input: LifeInput, { wear, now, first }: WearSoFar): WornBit {
-  const { layout, films, exposure, fluidTemperature, cells } = input;
+  const { layout, films, exposure, fluidTemperature, cells, kernel } = input;
   const left = (i: number) => 1 - now.wornHeights[i] / layout.cutters[i].faceDiameter;
   const cooled = films?.map(
     ({ coefficient, area }, i): CoolingFilm => ({ coefficient, area: area * Math.max(LEAST_WASHED, left(i)) }),
@@ -28,6 +28,7 @@ export function wornBit(input: LifeInput, { wear, now, first }: WearSoFar): Worn
   const gone = (i: number) => (now.wornHeights[i] - first.wornHeights[i]) * Math.cos(layout.cutters[i].backRake);
   return {
     trace: traceEdges(layout, { wear, ...(cells === undefined ? {} : { cells }) }),
+    kernel,
     ...(cooled ? { films: cooled } : {}),
     ...(exposure ? { exposure: exposure.map((height, i) => height - gone(i)) } : {}),
     fluidTemperature,

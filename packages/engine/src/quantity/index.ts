@@ -5,7 +5,9 @@ export { type Finding, gravestFirst, type Severity } from "./finding.ts";
 export { percentile } from "./percentile.ts";
 export { type BandLaw, bandPercentile, FARTHEST_SHARE } from "./percentile-of-band.ts";
 export { normalPercentile } from "./percentile-of-normal.ts";
+export { randomShares } from "./random-shares.ts";
 export { requireBetween, requireFinite, requireNotNegative, requirePositive } from "./require.ts";
+export { runToEnd } from "./run-to-end.ts";
 export { nextRandom, type RandomDraw, type RandomState, randomShare, seededRandom } from "./seeded-random.ts";
 export {
   commonPractice,

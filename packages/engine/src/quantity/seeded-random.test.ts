@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { randomShares } from "./random-shares.ts";
 import { nextRandom, type RandomState, randomShare, seededRandom } from "./seeded-random.ts";
 
 function words(count: number, from: RandomState): number[] {
@@ -105,5 +106,12 @@ describe("the shares of a seed", () => {
       12 * mean(a.slice(0, b.length).map((share, k) => (share - 0.5) * (b[k] - 0.5)));
     for (const lag of [1, 2, 7]) expect(Math.abs(together(drawn, drawn.slice(lag)))).toBeLessThan(4 / Math.sqrt(count));
     expect(Math.abs(together(drawn, other))).toBeLessThan(4 / Math.sqrt(count));
+  });
+});
+
+describe("randomShares", () => {
+  it("gives the shares of its row one by one", () => {
+    const next = randomShares({ seed: 7, row: 2 });
+    expect(Array.from({ length: 20 }, next)).toEqual(shares(20, 7, 2));
   });
 });

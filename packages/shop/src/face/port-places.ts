@@ -1,4 +1,4 @@
-import { type BitLayout, cutterFrame, minus, times, type Vector } from "@bitwright/engine";
+import { type BitLayout, cutterFrame, minus, times, type Vector, wrapped } from "@bitwright/engine";
 import type { WingBand } from "./wing-bands.ts";
 
 /** The ports of a bit: how many of which size. */
@@ -79,4 +79,3 @@ function azimuthAt({ middle }: WingBand, radius: number): number {
 
 const out = (point: Vector): number => Math.hypot(point[0], point[1]);
 const distance = (a: Vector, b: Vector): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-const wrapped = (angle: number): number => angle - 2 * Math.PI * Math.floor(angle / (2 * Math.PI));

@@ -5,6 +5,7 @@ import {
   type EdgeTrace,
   type Engagement,
   type PlacedCutter,
+  wrapped,
 } from "@bitwright/engine";
 
 /** A line in the plane: distances from the bit axis and heights, positive down-hole. */
@@ -144,5 +145,4 @@ function ahead(turn: number): number {
   return size < Math.PI / 2 ? Math.sign(turn) * (Math.PI / 2 - size) : 0;
 }
 
-const wrapped = (angle: number): number => angle - TURN * Math.floor(angle / TURN);
 const shortWay = (angle: number): number => wrapped(angle + Math.PI) - Math.PI;

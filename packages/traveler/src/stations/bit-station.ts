@@ -4,6 +4,7 @@ import {
   type BitReview,
   type Cutter,
   type CutterPlace,
+  type CuttingKernel,
   catalogCutter,
   type Finding,
   generateLayout,
@@ -41,14 +42,30 @@ export interface BitStation {
 }
 
 /** Lays the bit out as ordered, or takes it as it was measured, and looks it over. */
-export function bitStation(traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
+export function bitStation(
+  traveler: ResolvedTraveler,
+  advice: AdviceStation,
+  /** What runs the loops; the plain kernel where none is named. No figure depends on it. */
+  kernel?: CuttingKernel,
+): BitStation {
   const { bit } = traveler;
-  return bit.kind === "spec" ? orderedBit(bit, traveler, advice) : measuredBit(bit, traveler, advice);
+  return bit.kind === "spec" ? orderedBit(bit, { traveler, advice, kernel }) : measuredBit(bit, traveler, advice);
 }
 
-function orderedBit(asked: ResolvedBitSpec, traveler: ResolvedTraveler, advice: AdviceStation): BitStation {
+function orderedBit(
+  asked: ResolvedBitSpec,
+  {
+    traveler,
+    advice,
+    kernel,
+  }: {
+    readonly traveler: ResolvedTraveler;
+    readonly advice: AdviceStation;
+    readonly kernel: CuttingKernel | undefined;
+  },
+): BitStation {
   const { spec, ports, departures } = bitOrder(asked, advice.bit, traveler);
-  const { layout, places, profile: line, findings } = generateLayout(spec, sideForceJudge());
+  const { layout, places, profile: line, findings } = generateLayout(spec, sideForceJudge({ kernel }));
   const { wings } = spec.wings;
   const { material, profile } = spec;
   const zones = places.map(({ zone }) => zone);

@@ -3,6 +3,7 @@ import {
   type Band,
   type BitLayout,
   type ComputedRun,
+  type CuttingKernel,
   type EdgeTrace,
   enteredBy,
   type Finding,
@@ -65,6 +66,8 @@ export interface CutQuestion {
   readonly cleaningRate?: number;
   /** Remarks on the layout that have been made already; they are not made again for each bed. */
   readonly known: readonly Finding[];
+  /** What runs the loops; the plain kernel where none is named. No figure depends on it. */
+  readonly kernel?: CuttingKernel | undefined;
 }
 
 /** Turns per minute that are tried, those of the trade's rule and under it. */
@@ -110,6 +113,7 @@ function heldWeight({ bed, weight, run }: BedCut, { overrides }: ResolvedTravele
 
 function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTrace, at: BedInHole): BedCut {
   const { inquiry, overrides } = traveler;
+  const { kernel } = question;
   const { ground, bed } = at;
   const { mid, bands } = ground.response;
   const heat = heatOf(traveler, at, question.layout);
@@ -117,7 +121,7 @@ function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTr
   const holeDiameter = inquiry.bitHole.diameter;
   const tried = speedsToTry(traveler, practiceRotarySpeed(bed.confinedStrength.mid)).map((rotarySpeed) => ({
     rotarySpeed,
-    found: largestRate({ trace, response: mid, rotarySpeed, limits, heat }),
+    found: largestRate({ trace, response: mid, kernel, rotarySpeed, limits, heat }),
   }));
   const candidates: ComputedRun[] = tried.map(({ rotarySpeed, found }) => ({
     rotarySpeed,
@@ -130,14 +134,18 @@ function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTr
   // A weight set by hand is worked with as far as the limits let it through; a remark says where they do not.
   const weight = Math.min(overrides.weight ?? run.startWeight, run.computed.weight);
   const { rotarySpeed } = run.computed;
-  const common = { layout: question.layout, trace, response: mid, heat, exposure: question.exposure };
+  const common = { layout: question.layout, trace, response: mid, kernel, heat, exposure: question.exposure };
   const responseFrom = `${ground.rock.name} at its confined strength`;
   const drilling = steadyDrilling({ ...common, weight, rotarySpeed, responseFrom });
-  const byRule = advanceWhere({ trace, response: mid }, (state) => state.bit.weight, practiceWeight(holeDiameter));
+  const byRule = advanceWhere(
+    { trace, response: mid, kernel },
+    (state) => state.bit.weight,
+    practiceWeight(holeDiameter),
+  );
   const rateByPractice =
     byRule === undefined ? undefined : rateOfPenetration({ advance: byRule, rotarySpeed: run.practice.rotarySpeed });
   const rateIn = (response: RockResponse) =>
-    largestRate({ trace, response, rotarySpeed, limits: { ...limits, weight }, heat }).rate;
+    largestRate({ trace, response, kernel, rotarySpeed, limits: { ...limits, weight }, heat }).rate;
   const rate = { low: rateIn(sideOf(bands, "high")), mid: rateIn(mid), high: rateIn(sideOf(bands, "low")) };
   const compared = rateByPractice === undefined ? {} : { rateByPractice };
   return { ...at, run, bounds, weight, rotarySpeed, drilling, rate, ...compared };

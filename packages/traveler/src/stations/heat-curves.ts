@@ -3,6 +3,7 @@ import {
   type CriticalWeight,
   type CutterFilms,
   type CutterWash,
+  type CuttingKernel,
   criticalWeights,
   cutterFilms,
   FILM_COEFFICIENT_RANGE,
@@ -74,8 +75,15 @@ export function barelyCooled({ bit }: CoolingQuestion) {
 export function heatCurvesOf(
   traveler: ResolvedTraveler,
   question: CoolingQuestion,
-  beds: readonly LifeBed[],
-  steps: readonly LifeStep[],
+  {
+    beds,
+    steps,
+    kernel,
+  }: {
+    readonly beds: readonly LifeBed[];
+    readonly steps: readonly LifeStep[];
+    readonly kernel?: CuttingKernel | undefined;
+  },
 ): HeatCurves {
   const { layout } = question.bit;
   const hottest = steps.reduce<LifeStep | undefined>(
@@ -99,6 +107,7 @@ export function heatCurvesOf(
           response: bed.response,
           heat,
           temperature,
+          kernel,
           rotarySpeeds: CURVE_RPM.map((rpm) => rpm * RPM),
         }),
       }),

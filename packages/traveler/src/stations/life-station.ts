@@ -3,6 +3,7 @@ import {
   band,
   COBALT_TABLE_LIMIT,
   type CutterFilms,
+  compiledKernel,
   derivedFrom,
   type Finding,
   given,
@@ -17,6 +18,7 @@ import {
   lifeLimitsOf,
   lifeMarch,
   lifeOf,
+  runToEnd,
   WEAR_COEFFICIENT,
   type Working,
 } from "@bitwright/engine";
@@ -72,10 +74,7 @@ export function lifeStation(
   question: LifeQuestion,
   options: LifeOptions = {},
 ): LifeStation {
-  const march = lifeStationInSteps(traveler, question, options);
-  let step = march.next();
-  while (!step.done) step = march.next();
-  return step.value;
+  return runToEnd(lifeStationInSteps(traveler, question, options));
 }
 
 /** The same a stretch at a time, for a caller that has to look after other things between the stretches. */
@@ -89,6 +88,7 @@ export function* lifeStationInSteps(
   const limits = lifeLimitsOf({ tableLimit });
   if (beds.length === 0) return { beds, holes, limits, findings: [], working: [] };
   const films = filmsOf(traveler, question);
+  const kernel = compiledKernel();
   const input: LifeInput = {
     layout: question.bit.layout,
     beds,
@@ -97,6 +97,7 @@ export function* lifeStationInSteps(
     films: films?.films ?? barelyCooled(question),
     exposure: question.bit.review.body.exposure,
     tableLimit,
+    kernel,
     ...(wearFactor === 1 ? {} : { wearCoefficient: wearFactor * WEAR_COEFFICIENT.mid }),
   };
   const march = lifeMarch(input);
@@ -107,7 +108,7 @@ export function* lifeStationInSteps(
   }
   const lived = lifeOf(input, step.value);
   const spread = footageBandOf(input, lived);
-  const heatCurves = heatCurvesOf(traveler, question, beds, lived.steps);
+  const heatCurves = heatCurvesOf(traveler, question, { beds, steps: lived.steps, kernel });
   return {
     beds,
     holes,

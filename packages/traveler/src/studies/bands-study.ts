@@ -1,4 +1,4 @@
-import { type Bands, bandsInSteps, type UncertainInput } from "@bitwright/engine";
+import { type Bands, bandsInSteps, compiledKernel, runToEnd, type UncertainInput } from "@bitwright/engine";
 import type { Workup } from "../workup.ts";
 import { type BedFigure, type BedInputs, type BedUncertainty, inputsOf, sampleOf } from "./bed-sample.ts";
 import { type StudiedBed, studiedBeds } from "./studied-beds.ts";
@@ -70,12 +70,7 @@ export function bandsStudy(
     readonly progress?: (at: BandsStudyProgress) => void;
   } = {},
 ): BandsStudy {
-  const steps = bandsStudyInSteps(workup, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    options.progress?.(step.value);
-  }
+  return runToEnd(bandsStudyInSteps(workup, options), options.progress);
 }
 
 /** The same a sample at a time, for a caller that has to look after other things between the samples. */
@@ -84,6 +79,7 @@ export function* bandsStudyInSteps(
   { bed, samples = USUAL_SAMPLES, seed = USUAL_SEED, shouldStop }: BandsStudyOptions = {},
 ): Generator<BandsStudyProgress, BandsStudy, void> {
   const studied = studiedBeds(workup, bed);
+  const kernel = compiledKernel();
   const done: BedBands[] = [];
   const of = samples * studied.beds.length;
   for (const [at, one] of studied.beds.entries()) {
@@ -92,7 +88,7 @@ export function* bandsStudyInSteps(
       inputs: inputs as Record<BedUncertainty, UncertainInput>,
       seed,
       samples,
-      evaluate: (values) => sampleOf(studied.trace, one, values),
+      evaluate: (values) => sampleOf({ trace: studied.trace, kernel }, one, values),
       ...(shouldStop ? { shouldStop } : {}),
     });
     let step = steps.next();

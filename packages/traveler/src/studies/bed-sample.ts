@@ -2,9 +2,9 @@ import {
   advancePerRevolution,
   type Band,
   type BandsSample,
+  type BitInRock,
   type CoolingFilm,
   drillAtAdvance,
-  type EdgeTrace,
   FILM_COEFFICIENT_RANGE,
   type HeatConditions,
   heldRate,
@@ -75,7 +75,7 @@ function cleaningBand(traveler: ResolvedTraveler, { washed }: StudiedBit, { rate
 
 /** The figures of a bed with one set of drawn inputs. */
 export function sampleOf(
-  trace: EdgeTrace,
+  { trace, kernel }: Pick<BitInRock, "trace" | "kernel">,
   { cut, limits, heat }: StudiedBed,
   values: Readonly<Record<BedUncertainty, number>>,
 ): BandsSample<BedFigure> {
@@ -91,6 +91,7 @@ export function sampleOf(
   const run = heldRate({
     trace,
     response,
+    kernel,
     rotarySpeed,
     weight,
     limits: { ...withoutWeight(limits), ...(cleans === undefined ? {} : { rate: cleans }) },
@@ -105,7 +106,7 @@ export function sampleOf(
     figures: {
       rate: run.rate,
       freeRate: rate,
-      weightForRate: drillAtAdvance({ trace, response }, wanted).bit.weight,
+      weightForRate: drillAtAdvance({ trace, response, kernel }, wanted).bit.weight,
       torque,
       mechanicalEnergy:
         rate > 0 ? mechanicalSpecificEnergy({ weight, torque, rotarySpeed, rate, holeRadius }) : Number.NaN,

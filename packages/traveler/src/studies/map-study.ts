@@ -1,6 +1,7 @@
 import {
   bestRun,
   COBALT_TABLE_LIMIT,
+  compiledKernel,
   drillAtWeight,
   type Finding,
   type LimitedBit,
@@ -95,17 +96,19 @@ const BEYOND = 1.15;
 export function mapStudy(workup: Workup, { bed, avoid: asked = [] }: MapStudyOptions = {}): MapStudy {
   const { trace, beds } = studiedBeds(workup, bed);
   const { inquiry } = workup.inquiry;
+  const kernel = compiledKernel();
   const rotary = rotaryOf(inquiry.rig);
   return {
     beds: beds.map((studied) => {
       const { cut, limits, heat, number, name, inStep } = studied;
       const avoid = [...asked, ...inStep];
-      const bit: LimitedBit = { trace, response: cut.ground.response.mid, limits, heat };
+      const bit: LimitedBit = { trace, response: cut.ground.response.mid, kernel, limits, heat };
       const rule = ruleBox(cut.run.practice, cut.bed.confinedStrength.mid);
       const rotarySpeeds = drawnSpeeds(rotary, rule);
       const best = bestRun(bit, rotary, avoid);
       const mostWeight = BEYOND * Math.max(rule.weight.high, cut.weight, best?.weight ?? 0);
-      const map = runningMap({ ...bit, rotary, rotarySpeeds, mostWeight, avoid, heatMarks: [COBALT_TABLE_LIMIT] });
+      const heatMarks = [COBALT_TABLE_LIMIT];
+      const map = runningMap({ ...bit, rotary, rotarySpeeds, mostWeight, avoid, heatMarks, best });
       const ofRule = drillAtWeight(bit, rule.weight.mid);
       const rulePasses = limitsPassed({ ...bit, state: ofRule, rotarySpeed: rule.rotarySpeed.mid });
       const { advance, rate, rotarySpeed } = cut.drilling;

@@ -1,6 +1,8 @@
 import {
+  compiledKernel,
   type EvenMeasure,
   type LayoutQuestion,
+  runToEnd,
   type SolvedLayouts,
   solveLayoutInSteps,
   USUAL_CANDIDATES,
@@ -94,12 +96,7 @@ export function layoutStudy(
 ): LayoutStudy | undefined {
   const question = layoutQuestion(workup, options);
   if (!question) return undefined;
-  const steps = layoutStudyInSteps(workup, question, options.shouldStop);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    options.progress?.(step.value);
-  }
+  return runToEnd(layoutStudyInSteps(workup, question, options.shouldStop), options.progress);
 }
 
 /** The same with pauses, for a caller that has to look after other things in between. */
@@ -109,7 +106,7 @@ export function* layoutStudyInSteps(
   shouldStop?: () => boolean,
 ): Generator<LayoutStudyProgress, LayoutStudy, void> {
   const of = question.candidates ?? USUAL_CANDIDATES;
-  const steps = solveLayoutInSteps(question, shouldStop);
+  const steps = solveLayoutInSteps(question, shouldStop, compiledKernel());
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield { tried: step.value, of };
   return layoutStudyOf(workup, question, step.value);

@@ -2,7 +2,7 @@ import { sweptAzimuth } from "../../bit/index.ts";
 import { type Candidate, facesOf } from "./candidate.ts";
 import { coverShortfall } from "./candidate-cover.ts";
 import { type CandidateCut, candidateSum } from "./candidate-cut.ts";
-import { type WallShortfalls, wallShortfalls } from "./candidate-walls.ts";
+import { type WallShortfalls, type WallsBefore, wallShortfalls } from "./candidate-walls.ts";
 import { cutLines } from "./cut-line.ts";
 import type { SolverSetting } from "./solver-setting.ts";
 
@@ -20,8 +20,8 @@ export interface ScoredCandidate extends CandidateCut {
 interface Scoring {
   /** What a side force of the whole weight counts beside evenness [-]. */
   readonly imbalanceWeight: number;
-  /** The candidate it was moved from, and the cutters moved; left out, all are looked at. */
-  readonly from?: { readonly walls: WallShortfalls; readonly moved?: readonly number[] };
+  /** The walls it had before, and the cutters moved since; left out, all are looked at. */
+  readonly from?: WallsBefore;
   /** Score at which the candidate is of no more interest [-]. */
   readonly limit?: number;
 }
@@ -60,8 +60,7 @@ export function scorer(setting: SolverSetting, cells: number): Scorer {
     const cut = sum(faces, azimuths, candidate.role);
     const bare = cut.evenness + imbalanceWeight * cut.imbalance + uncovered;
     if (bare > limit) return undefined;
-    const before = from && { before: from.walls, ...(from.moved ? { moved: from.moved } : {}) };
-    const walls = wallShortfalls(setting, { faces, azimuths, ...before });
+    const walls = wallShortfalls(setting, { faces, azimuths, ...(from ? { from } : {}) });
     const lack = uncovered + (WALL_WEIGHT * total(walls)) / 2 / stock.wall;
     return { candidate, ...cut, walls, lack, score: bare - uncovered + lack };
   };

@@ -44,7 +44,7 @@ describe("wallShortfalls", () => {
       const moved = drawnMove(random)(next, setting, random);
       if (!moved) continue;
       candidate = next;
-      walls = wallShortfalls(setting, { ...standing(setting, candidate), moved, before: walls });
+      walls = wallShortfalls(setting, { ...standing(setting, candidate), from: { walls, moved } });
       const { layout } = plannedBit(setting.spec, planOf(candidate), setting.stock);
       const whole = pocketWalls({ layout, material: "matrix", leastWall: setting.stock.wall }).walls;
       const lacking = whole.reduce((sum, { wall }) => sum + Math.max(0, setting.stock.wall - wall), 0);

@@ -11,10 +11,15 @@ export interface MovedCutters {
   readonly faces: readonly StationedFace[];
   /** Azimuth of each face [rad]. */
   readonly azimuths: Float64Array;
-  /** Cutters that stand otherwise than in `before`; left out, all [-]. */
-  readonly moved?: readonly number[];
-  /** The walls before they moved [m]. */
-  readonly before?: WallShortfalls;
+  /** Left out, all walls are looked at. */
+  readonly from?: WallsBefore;
+}
+
+/** The walls of the candidate that one was moved from. */
+export interface WallsBefore {
+  readonly walls: WallShortfalls;
+  /** Cutters that stand otherwise now [-]. */
+  readonly moved: readonly number[];
 }
 
 /**
@@ -24,10 +29,10 @@ export interface MovedCutters {
  */
 export function wallShortfalls(
   { stock, spec }: Pick<SolverSetting, "stock" | "spec">,
-  { faces, azimuths, moved, before }: MovedCutters,
+  { faces, azimuths, from }: MovedCutters,
 ): WallShortfalls {
   const count = faces.length;
-  const shortfalls = before && moved ? before.slice() : new Float64Array(count * count);
+  const shortfalls = from ? from.walls.slice() : new Float64Array(count * count);
   const ends = axisEnds(faces, azimuths);
   const enough = stock.wall + stock.clearance + spec.cutter.faceDiameter;
   const fresh = new Uint8Array(count);
@@ -39,7 +44,7 @@ export function wallShortfalls(
   };
   const lackOf = (first: Cylinder, second: Cylinder) =>
     Math.max(0, stock.wall - pocketWall({ first, second, clearance: stock.clearance, enough: stock.wall }));
-  for (const a of before && moved ? moved : faces.keys()) {
+  for (const a of from ? from.moved : faces.keys()) {
     fresh[a] = 1;
     for (let b = 0; b < count; b++) if (!fresh[b]) lookAt(a, b);
   }

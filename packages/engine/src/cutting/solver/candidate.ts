@@ -1,4 +1,12 @@
-import type { CutterRole, FaceStock, LayoutPlan, ProfileZone, StationedFace } from "../../bit/index.ts";
+import {
+  type CutterRole,
+  type FaceStock,
+  faceOf,
+  type LayoutPlan,
+  type ProfileZone,
+  type RakeShifts,
+  type StationedFace,
+} from "../../bit/index.ts";
 
 /** A layout while it is being searched for. Lengths and angles are kept on steps that a shop can set. */
 export interface Candidate {
@@ -60,18 +68,22 @@ export function candidateOf({ cutters, wingAngles, sweep, rakeShifts }: LayoutPl
 
 /** The plan of a candidate. */
 export function planOf({ role, wing, arc, wingAngles, sweep, rakeSteps }: Candidate): LayoutPlan {
-  const shift = (zone: ProfileZone) => (rakeSteps[ZONES_OUTWARD.indexOf(zone)] ?? 0) * RAKE_STEP;
   return {
     cutters: role.map((each, at) => ({ role: each, wing: wing[at] + 1, arc: arc[at] })),
     wingAngles: [...wingAngles],
     sweep,
-    rakeShifts: {
-      cone: shift("cone"),
-      nose: shift("nose"),
-      taper: shift("taper"),
-      shoulder: shift("shoulder"),
-      gauge: shift("gauge"),
-    },
+    rakeShifts: rakeShiftsOf(rakeSteps),
+  };
+}
+
+function rakeShiftsOf(rakeSteps: readonly number[]): RakeShifts {
+  const shift = (zone: ProfileZone) => (rakeSteps[ZONES_OUTWARD.indexOf(zone)] ?? 0) * RAKE_STEP;
+  return {
+    cone: shift("cone"),
+    nose: shift("nose"),
+    taper: shift("taper"),
+    shoulder: shift("shoulder"),
+    gauge: shift("gauge"),
   };
 }
 
@@ -82,11 +94,7 @@ export function zoneOfCutter({ role, arc }: Candidate, at: number, stock: FaceSt
 }
 
 /** The faces of a candidate, cutter by cutter, out of the stock. */
-export function facesOf(candidate: Candidate, stock: FaceStock): StationedFace[] {
-  const { role, arc, rakeSteps } = candidate;
-  return role.map((each, at) => {
-    if (each === "centre") return stock.atCentre();
-    const shift = rakeSteps[zoneOfCutter(candidate, at, stock)] * RAKE_STEP;
-    return each === "gauge" ? stock.atGauge(shift) : stock.onFace(arc[at], shift);
-  });
+export function facesOf({ role, arc, rakeSteps }: Candidate, stock: FaceStock): StationedFace[] {
+  const shifts = rakeShiftsOf(rakeSteps);
+  return role.map((each, at) => faceOf(stock, { role: each, arc: arc[at] }, shifts));
 }

@@ -1,30 +1,19 @@
 import { placedCutter, type StationedFace } from "../../bit/index.ts";
 import type { RockResponse } from "../../ground/index.ts";
 import { type EdgeResponse, edgeResponse } from "../edge-response.ts";
+import type { EdgeTrace } from "../edge-trace.ts";
 import { traceEdges } from "../trace-edges.ts";
 import type { SolverSetting } from "./solver-setting.ts";
 
 /** One cutter's edge over the radial cells, on a wing at azimuth zero, and what it asks of the rock. */
-export interface CutLine {
+export interface CutLine
+  extends Pick<
+    EdgeTrace,
+    "height" | "azimuth" | "cosAzimuth" | "sinAzimuth" | "slope" | "cosSlope" | "flatLength" | "chamferHeight"
+  > {
   readonly law: EdgeResponse;
   /** Number of the cell of each pass [-]. */
   readonly cell: Int32Array;
-  /** Height of the edge at each pass [m]. */
-  readonly height: Float64Array;
-  /** Azimuth of the edge point, 0 to 2π, at each pass [rad]. */
-  readonly azimuth: Float64Array;
-  /** Its cosine [-]. */
-  readonly cosAzimuth: Float64Array;
-  /** Its sine [-]. */
-  readonly sinAzimuth: Float64Array;
-  /** Slope of the edge dz/dr at each pass [-]. */
-  readonly slope: Float64Array;
-  /** Cosine of the angle of the slope [-]. */
-  readonly cosSlope: Float64Array;
-  /** Length of the wear flat [m]. */
-  readonly flatLength: Float64Array;
-  /** Height of the chamfer [m]. */
-  readonly chamferHeight: Float64Array;
 }
 
 /** A line for any face of the stock; each is traced once. */

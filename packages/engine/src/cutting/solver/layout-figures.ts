@@ -1,22 +1,24 @@
 import {
   bitBody,
+  type Coverage,
   coverage,
   cuttingTip,
   type GeneratedBit,
+  gapsBetweenWings,
   LEAST_POCKET_WALL,
   type PocketWalls,
   pocketWalls,
   sweptInterval,
 } from "../../bit/index.ts";
-import { drillAtAdvance } from "../drilled-state.ts";
+import type { CuttingKernel } from "../cutting-kernel.ts";
+import { type BitInRock, drillAtAdvance } from "../drilled-state.ts";
 import { edgeLoads } from "../edge-loads.ts";
-import type { EdgeTrace } from "../edge-trace.ts";
 import { traceEdges } from "../trace-edges.ts";
 import { type CoveringFace, type CoverShortfall, coverShortfall } from "./candidate-cover.ts";
 import { evenSpread } from "./even-spread.ts";
 import type { TwoAims } from "./pareto-list.ts";
 import { slotRoom } from "./slot-room.ts";
-import { FIRST_FLAT, gapsBetweenWings, type SolverSetting } from "./solver-setting.ts";
+import { FIRST_FLAT, type SolverSetting } from "./solver-setting.ts";
 
 /** A bit as far as it is judged: where its cutters stand and what each is there for. */
 export type JudgedBit = Pick<GeneratedBit, "layout" | "places" | "profile" | "wingAngles">;
@@ -46,6 +48,7 @@ export interface FiguredLayout {
   readonly figures: LayoutFigures;
   readonly cover: CoverShortfall;
   readonly walls: PocketWalls;
+  readonly coverage: Coverage;
 }
 
 /**
@@ -54,22 +57,20 @@ export interface FiguredLayout {
  * @throws RangeError when the layout is not sound
  * @source (d) the sums of `engage` and `edgeLoads`; geometry of the poses
  */
-export function figuredLayout(setting: SolverSetting, bit: JudgedBit): FiguredLayout {
+export function figuredLayout(setting: SolverSetting, bit: JudgedBit, kernel?: CuttingKernel): FiguredLayout {
   const { spec, advances, mostApart, portDiameter } = setting;
   const { layout, places, wingAngles } = bit;
   const trace = traceEdges(layout);
   const counts = (at: number) => places[at].role !== "centre";
   let [evenness, peak, imbalance] = [0, 0, 0];
-  let overMean: number[] = [];
+  let overMean: readonly number[] = [];
   for (const advance of advances) {
-    const measured = measureOfCutters(setting, trace, advance);
+    const measured = measureOfCutters(setting, { trace, kernel }, advance);
     const spread = evenSpread(measured.values, counts);
     evenness = Math.max(evenness, spread.deviation);
     peak = Math.max(peak, spread.peak);
     imbalance = Math.max(imbalance, measured.lateralShare);
-    const counted = measured.values.filter((_, at) => counts(at));
-    const mean = counted.reduce((sum, value) => sum + value, 0) / counted.length;
-    overMean = measured.values.map((value) => (mean > 0 ? value / mean : 0));
+    overMean = measured.values.map((value) => (spread.mean > 0 ? value / spread.mean : 0));
   }
   const walls = pocketWalls({
     layout,
@@ -77,6 +78,7 @@ export function figuredLayout(setting: SolverSetting, bit: JudgedBit): FiguredLa
     leastWall: spec.leastWall ?? LEAST_POCKET_WALL[spec.material],
     ...(spec.clearance === undefined ? {} : { clearance: spec.clearance }),
   });
+  const covered = coverage(layout);
   const cover = coverShortfall(stationsOf(bit), { faceDiameter: spec.cutter.faceDiameter, mostApart });
   const wings = spec.wings.wings;
   const body = bitBody({ layout, material: spec.material, wings, ports: { count: 1, diameter: portDiameter } });
@@ -85,17 +87,21 @@ export function figuredLayout(setting: SolverSetting, bit: JudgedBit): FiguredLa
     peak,
     imbalance,
     thinnestWall: walls.walls[0]?.wall ?? Number.POSITIVE_INFINITY,
-    uncutWidth: coverage(layout).uncutRings.reduce((sum, [from, to]) => sum + to - from, 0),
+    uncutWidth: covered.uncutRings.reduce((sum, [from, to]) => sum + to - from, 0),
     leastOverlap: 1 - cover.widest,
     largestPort: slotRoom({ ...body, gap: Math.min(...gapsBetweenWings(wingAngles)) }),
     overMean,
   };
-  return { figures, cover, walls };
+  return { figures, cover, walls, coverage: covered };
 }
 
 /** The measure of every cutter at an advance, and the side force there. */
-function measureOfCutters({ measure, response }: SolverSetting, trace: EdgeTrace, advance: number) {
-  const { engagement, loads, bit } = drillAtAdvance({ trace, response }, advance);
+function measureOfCutters(
+  { measure, response }: SolverSetting,
+  { trace, kernel }: Pick<BitInRock, "trace" | "kernel">,
+  advance: number,
+) {
+  const { engagement, loads, bit } = drillAtAdvance({ trace, response, kernel }, advance);
   const { lateralShare } = bit;
   if (measure === "area") return { values: [...engagement.area], lateralShare };
   if (measure === "work") return { values: [...loads.torque], lateralShare };

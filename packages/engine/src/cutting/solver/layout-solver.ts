@@ -1,5 +1,6 @@
 import { type GeneratedBit, generateLayout, type LayoutPlan, plannedBit, planOfBit } from "../../bit/index.ts";
-import { type Finding, gravestFirst, type Working } from "../../quantity/index.ts";
+import { type Finding, gravestFirst, runToEnd, type Working } from "../../quantity/index.ts";
+import type { CuttingKernel } from "../cutting-kernel.ts";
 import { sideForceJudge } from "../side-force-judge.ts";
 import { figuredLayout, type LayoutFigures } from "./layout-figures.ts";
 import type { EvenMeasure, LayoutQuestion, SearchWatch } from "./layout-question.ts";
@@ -62,14 +63,18 @@ const MOST_CONFIRMED = 24;
  * @throws RangeError when the specification or a number of the question is not sound
  * @source (d) search over the sums of `engage` and `edgeLoads`, see docs/decisions, layout solver
  */
-export function layoutSolver(question: LayoutQuestion): LayoutSolver {
+export function layoutSolver(
+  question: LayoutQuestion,
+  /** What runs the loops for the layouts that are confirmed; the plain kernel where none is named. */
+  kernel?: CuttingKernel,
+): LayoutSolver {
   const setting = solverSetting(question);
   const work = chunkWork(setting);
   return {
     chunks: chunksOfSearch(setting.candidates),
-    run: (chunk, { onProgress, shouldStop } = {}) => ended(chunkInSteps(work, chunk, shouldStop), onProgress),
+    run: (chunk, { onProgress, shouldStop } = {}) => runToEnd(chunkInSteps(work, chunk, shouldStop), onProgress),
     runInSteps: (chunk, shouldStop) => chunkInSteps(work, chunk, shouldStop),
-    finish: (results) => solvedLayouts(setting, results),
+    finish: (results) => solvedLayouts(setting, results, kernel),
   };
 }
 
@@ -80,7 +85,7 @@ export function layoutSolver(question: LayoutQuestion): LayoutSolver {
  * @source (d) search over the sums of `engage` and `edgeLoads`, see docs/decisions, layout solver
  */
 export function solveLayout(question: LayoutQuestion, { onProgress, shouldStop }: SearchWatch = {}): SolvedLayouts {
-  return ended(solveLayoutInSteps(question, shouldStop), onProgress);
+  return runToEnd(solveLayoutInSteps(question, shouldStop), onProgress);
 }
 
 /**
@@ -92,8 +97,9 @@ export function solveLayout(question: LayoutQuestion, { onProgress, shouldStop }
 export function* solveLayoutInSteps(
   question: LayoutQuestion,
   shouldStop?: () => boolean,
+  kernel?: CuttingKernel,
 ): Generator<number, SolvedLayouts, void> {
-  const solver = layoutSolver(question);
+  const solver = layoutSolver(question, kernel);
   const results: ChunkResult[] = [];
   let before = 0;
   for (let chunk = 0; chunk < solver.chunks && !shouldStop?.(); chunk++) {
@@ -106,27 +112,23 @@ export function* solveLayoutInSteps(
   return solver.finish(results);
 }
 
-/** Runs steps to their end; `told` hears each. */
-function ended<Result>(steps: Generator<number, Result, void>, told?: (tried: number) => void): Result {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    told?.(step.value);
-  }
-}
-
-function solvedLayouts(setting: SolverSetting, results: readonly ChunkResult[]): SolvedLayouts {
+function solvedLayouts(
+  setting: SolverSetting,
+  results: readonly ChunkResult[],
+  kernel: CuttingKernel | undefined,
+): SolvedLayouts {
+  const solved = (plan: LayoutPlan, bit: GeneratedBit) => solvedLayout(setting, { plan, bit, kernel });
   const { spec, stock, plain } = setting;
   // The order in which chunks came in must not show.
   const found = [...results].sort((a, b) => a.chunk - b.chunk).flatMap((result) => result.found);
   const keeping = found.filter(({ lack }) => lack === 0);
   const lackingLeast = [...found].sort((a, b) => a.lack - b.lack).slice(0, 1);
-  const plainLayout = solved(setting, planOfBit(spec, plain, stock), plain);
+  const plainLayout = solved(planOfBit(spec, plain, stock), plain);
   // As everywhere else, by the usual judge: the bit that a workup lays out is this one.
-  const judged = generateLayout(spec, sideForceJudge());
-  const steadied = solved(setting, planOfBit(spec, judged, stock), judged);
+  const judged = generateLayout(spec, sideForceJudge({ kernel }));
+  const steadied = solved(planOfBit(spec, judged, stock), judged);
   const confirmed = (keeping.length > 0 ? thinnedList(keeping, MOST_CONFIRMED) : lackingLeast).map(({ plan }) =>
-    solved(setting, plan, plannedBit(spec, plan, stock)),
+    solved(plan, plannedBit(spec, plan, stock)),
   );
   // What the plain generator has found is there to choose as well, so that no list is worse than it.
   const sound = [...confirmed, plainLayout, steadied].filter((one) => one.sound);
@@ -161,8 +163,15 @@ function asAims(of: SolvedLayout) {
   return { evenness, imbalance, of };
 }
 
-function solved(setting: SolverSetting, plan: LayoutPlan, bit: GeneratedBit): SolvedLayout {
-  const figured = figuredLayout(setting, bit);
+function solvedLayout(
+  setting: SolverSetting,
+  {
+    plan,
+    bit,
+    kernel,
+  }: { readonly plan: LayoutPlan; readonly bit: GeneratedBit; readonly kernel: CuttingKernel | undefined },
+): SolvedLayout {
+  const figured = figuredLayout(setting, bit, kernel);
   const { figures, walls } = figured;
   const unmet = unmetFindings(setting, bit, figured);
   const sound =

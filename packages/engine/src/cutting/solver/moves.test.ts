@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { gapsBetweenWings } from "../../bit/index.ts";
 import { catalogCutter } from "../../cutter/index.ts";
 import { ARC_STEP, copied, RAKE_STEP, SWEEP_STEP } from "./candidate.ts";
 import type { LayoutQuestion } from "./layout-question.ts";
 import { drawnMove, holdsDiameter } from "./moves.ts";
 import { randomSource } from "./random-source.ts";
-import { gapsBetweenWings, solverSetting } from "./solver-setting.ts";
+import { solverSetting } from "./solver-setting.ts";
 
 const spec: LayoutQuestion["spec"] = {
   holeDiameter: 7.875 * 0.0254,
@@ -79,11 +80,23 @@ describe("moves", () => {
   });
 });
 
-describe("gapsBetweenWings", () => {
-  it("adds up to a turn in the sense of rotation, whatever turn the azimuths are counted in", () => {
-    const [first, second, third] = gapsBetweenWings([0.5, 2.5 + 2 * Math.PI, -1]);
-    expect(first).toBeCloseTo(2, 12);
-    expect(second).toBeCloseTo(2 * Math.PI - 3.5, 12);
-    expect(third).toBeCloseTo(1.5, 12);
+// Wings 1 to 4 stand at 0, 90, 180 and 270 degrees; the azimuths of two are counted in other turns.
+const TURN = 2 * Math.PI;
+const wingAngles = [TURN, TURN / 4, TURN / 2 - TURN, (3 / 4) * TURN];
+
+describe("holdsDiameter", () => {
+  it("goes by where the wings stand, not by the turn that their azimuths are counted in", () => {
+    const carrying = (gaugeWings: readonly number[]) => ({
+      role: [0, 1, 2, 3].map((wing) => (gaugeWings.includes(wing) ? ("gauge" as const) : ("face" as const))),
+      wing: [0, 1, 2, 3],
+      arc: [0, 0, 0, 0],
+      wingAngles,
+      sweep: 0,
+      rakeSteps: [],
+    });
+    expect(holdsDiameter(carrying([0, 2]))).toBe(true);
+    expect(holdsDiameter(carrying([1, 3]))).toBe(true);
+    expect(holdsDiameter(carrying([0, 1]))).toBe(false);
+    expect(holdsDiameter(carrying([1, 2]))).toBe(false);
   });
 });

@@ -1,6 +1,7 @@
+import { gapsBetweenWings, wingsAround } from "../../bit/index.ts";
 import { ANGLE_STEP, ARC_STEP, type Candidate, onStep, RAKE_STEP, SWEEP_STEP, zoneOfCutter } from "./candidate.ts";
 import type { RandomSource } from "./random-source.ts";
-import { gapsBetweenWings, type SolverSetting } from "./solver-setting.ts";
+import type { SolverSetting } from "./solver-setting.ts";
 
 /** Changes a candidate a little; gives the cutters that stand otherwise now, or nothing where the change is not allowed. */
 export type Move = (
@@ -91,7 +92,7 @@ const changeDuty: Move = (candidate, { spec, stock }, random) => {
 /** Whether of any two neighbouring wings at least one carries a gauge cutter. */
 export function holdsDiameter({ role, wing, wingAngles }: Candidate): boolean {
   const bare = wingAngles.map((_, each) => !role.some((of, at) => of === "gauge" && wing[at] === each));
-  const round = [...wingAngles.keys()].sort((a, b) => wingAngles[a] - wingAngles[b]);
+  const round = wingsAround(wingAngles);
   return round.every((each, at) => !(bare[each] && bare[round[(at + 1) % round.length]]));
 }
 

@@ -1,4 +1,4 @@
-import { nextRandom, randomShare, seededRandom } from "../../quantity/index.ts";
+import { randomShares } from "../../quantity/index.ts";
 
 /** A row of random numbers that goes on with every call; the same seed and row give the same numbers. */
 export interface RandomSource {
@@ -23,12 +23,7 @@ export function randomSource(from: {
   /** Number of the chunk [-]. */
   readonly row: number;
 }): RandomSource {
-  let state = seededRandom(from);
-  const share = () => {
-    const drawn = nextRandom(state);
-    state = drawn.state;
-    return randomShare(drawn.word);
-  };
+  const share = randomShares(from);
   return {
     share,
     whole: (below) => Math.floor(share() * below),

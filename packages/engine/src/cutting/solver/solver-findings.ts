@@ -1,9 +1,9 @@
-import { coverage, type GeneratedBit } from "../../bit/index.ts";
+import { type GeneratedBit, gapsBetweenWings, wingsAround } from "../../bit/index.ts";
 import { commonPractice, derivedFrom, type Finding } from "../../quantity/index.ts";
 import { ACCEPTED_LATERAL_SHARE, GOOD_LATERAL_SHARE } from "../drilling-findings.ts";
 import type { FiguredLayout } from "./layout-figures.ts";
 import type { TwoAims } from "./pareto-list.ts";
-import { gapsBetweenWings, type SolverSetting } from "./solver-setting.ts";
+import type { SolverSetting } from "./solver-setting.ts";
 
 /** A share of a face under which an overlap counts as missed; the tenth of a millimetre of a station is less [-]. */
 const OVERLAP_SLACK = 0.01;
@@ -16,9 +16,9 @@ const OVERLAP_SLACK = 0.01;
 export function unmetFindings(
   setting: SolverSetting,
   bit: GeneratedBit,
-  { figures, cover, walls }: FiguredLayout,
+  { figures, cover, walls, coverage }: FiguredLayout,
 ): Finding[] {
-  const rings = coverage(bit.layout).findings.filter(({ code }) => code !== "under-gauge");
+  const rings = coverage.findings.filter(({ code }) => code !== "under-gauge");
   return [
     ...rings,
     ...walls.findings,
@@ -73,7 +73,7 @@ function portFindings({ portDiameter }: SolverSetting, { wingAngles }: Generated
   if (largestPort >= portDiameter) return [];
   const gaps = gapsBetweenWings(wingAngles);
   const narrowest = gaps.indexOf(Math.min(...gaps));
-  const round = [...wingAngles.keys()].sort((a, b) => wingAngles[a] - wingAngles[b]);
+  const round = wingsAround(wingAngles);
   const [behind, ahead] = [round[narrowest], round[(narrowest + 1) % round.length]];
   return [
     {

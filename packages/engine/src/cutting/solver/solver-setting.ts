@@ -4,12 +4,14 @@ import {
   type FaceStock,
   faceStock,
   type GeneratedBit,
+  gapsBetweenWings,
   generateLayout,
   planOfBit,
   SMALLEST_SOUND_PORT,
 } from "../../bit/index.ts";
-import { type RockResponse, rockById, rockResponse } from "../../ground/index.ts";
-import { exactBand, requirePositive } from "../../quantity/index.ts";
+import type { RockResponse } from "../../ground/index.ts";
+import { requirePositive } from "../../quantity/index.ts";
+import { usualRock } from "../usual-rock.ts";
 import { type Candidate, candidateOf, facesOf } from "./candidate.ts";
 import { coverShortfall, LEAST_FACE_OVERLAP } from "./candidate-cover.ts";
 import {
@@ -28,9 +30,6 @@ import { leastGapForPort } from "./slot-room.ts";
  * @source (c) no source: 0.3 mm, our choice; a new edge has no flat and so no contact to compare
  */
 export const FIRST_FLAT = 3e-4;
-
-/** Shale of 30 MPa, where no rock is named [Pa]: shares hardly depend on the rock. */
-const USUAL_STRENGTH = 30e6;
 
 /** What a gap between two wings may be. */
 interface GapBounds {
@@ -98,10 +97,6 @@ export function solverSetting(question: LayoutQuestion): SolverSetting {
   };
 }
 
-function usualRock(): RockResponse {
-  return rockResponse({ rock: rockById("shale"), confinedStrength: exactBand(USUAL_STRENGTH) }).mid;
-}
-
 /** Room over the even spacing that a bit with few cutters is left, so that not every station is forced [-]. */
 const SPARE_SPACING = 1.1;
 
@@ -145,15 +140,4 @@ function gapBounds({
     most: Math.max(widest, even + freedom.gap) + ANGLE_SLACK,
     leastWidest: widest - ANGLE_SLACK,
   };
-}
-
-/**
- * Gaps between neighbouring wings, in the sense of rotation from the wing with the least azimuth on.
- *
- * @source (d) differences of azimuths; they add up to a full turn
- */
-export function gapsBetweenWings(wingAngles: readonly number[]): number[] {
-  const turn = 2 * Math.PI;
-  const inTurn = wingAngles.map((angle) => angle - turn * Math.floor(angle / turn)).sort((a, b) => a - b);
-  return inTurn.map((angle, at) => (inTurn[at + 1] ?? inTurn[0] + turn) - angle);
 }

@@ -1,4 +1,4 @@
-import type { BitLayout } from "../../bit/index.ts";
+import { type BitLayout, gapsBetweenWings } from "../../bit/index.ts";
 import { commonPractice, type Finding, requireNotNegative } from "../../quantity/index.ts";
 import { ACCEPTED_LATERAL_SHARE, GOOD_LATERAL_SHARE } from "../drilling-findings.ts";
 
@@ -82,9 +82,6 @@ function wingUnevenness({ cutters }: BitLayout): number | undefined {
     if (cutter.wing > 0 && !(known && known.radius >= cutter.radius)) outer.set(cutter.wing, cutter);
   }
   if (outer.size < 3) return undefined;
-  const turn = 2 * Math.PI;
-  const azimuths = [...outer.values()].map(({ azimuth }) => azimuth - turn * Math.floor(azimuth / turn));
-  azimuths.sort((a, b) => a - b);
-  const gaps = azimuths.map((azimuth, k) => (azimuths[k + 1] ?? azimuths[0] + turn) - azimuth);
+  const gaps = gapsBetweenWings([...outer.values()].map(({ azimuth }) => azimuth));
   return Math.max(...gaps) - Math.min(...gaps);
 }

@@ -1,4 +1,5 @@
 import { cuttingTip, type PlacedCutter } from "../../bit/index.ts";
+import { wrapped } from "../../geometry/index.ts";
 import { requireNotNegative, requirePositive } from "../../quantity/index.ts";
 import type { EdgeTrace } from "../edge-trace.ts";
 
@@ -134,7 +135,7 @@ function landOf(input: WingLandsInput, profile: readonly TipPoint[], wing: numbe
     bits.push({
       cell,
       height: on(radius) - at(({ exposure: each }) => each) * Math.sqrt(1 + slope * slope),
-      azimuth: back - TURN * Math.floor(back / TURN),
+      azimuth: wrapped(back),
       slope,
       length: wingThickness,
     });
