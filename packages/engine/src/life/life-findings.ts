@@ -45,9 +45,7 @@ export function lifeFindings(input: LifeInput, figures: LifeFigures): Finding[] 
   ];
 }
 
-function endFinding({ beds }: LifeInput, { end, steps, footage }: LifeFigures): Finding {
-  const last = steps.at(-1);
-  const bed = beds[nextBedAfter(last, beds)];
+function endFinding({ beds }: LifeInput, { end, bedIndex, footage }: LifeFigures): Finding {
   const severity: Severity = end.by === "holes drilled" ? "note" : end.by === "heat" ? "stop" : "caution";
   const held = end.binds ? `, ${HELD_WORDS[end.binds]}` : "";
   const named = end.cutter === undefined ? "" : ` (cutter ${end.cutter})`;
@@ -55,20 +53,13 @@ function endFinding({ beds }: LifeInput, { end, steps, footage }: LifeFigures): 
   return {
     code: `life-ends-${end.by.replace(/ /g, "-")}`,
     severity,
-    where: bed.name,
+    where: beds[bedIndex].name,
     message: `${ended ? "The life ends here: " : ""}${END_WORDS[end.by]}${named}${held}.`,
     ...(end.value === undefined || end.by === "holes drilled"
       ? { value: footage, unit: "m" }
       : { value: end.value, limit: end.limit, unit: end.unit }),
     source: end.by === "heat" ? recalledFrom("Glowka & Stone 1986, SPE Drilling Engineering") : commonPractice(),
   };
-}
-
-/** The bed the bit stood in when it ended: the next one where the last was drilled through. */
-function nextBedAfter(last: LifeStep | undefined, beds: LifeInput["beds"]): number {
-  if (!last) return 0;
-  const through = last.depth >= beds[last.bedIndex].bottom - 1e-9;
-  return through ? Math.min(last.bedIndex + 1, beds.length - 1) : last.bedIndex;
 }
 
 function gaugeFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding[] {

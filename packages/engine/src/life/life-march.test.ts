@@ -118,6 +118,17 @@ describe("what ends a life", () => {
     expect(findings[0]).toMatchObject({ code: "life-ends-heat", severity: "stop", unit: "K" });
   });
 
+  it("names the bed it ended in, also where that is the first one of another hole", () => {
+    const thin = { ...hard, name: "granite on top", bottom: 0.1 };
+    const below = { ...sandstone, top: 0.1, bottom: 30 };
+    const ofRate = (rate: number) => life(usualLife([thin, below], { holes: 3, ends: { ...open, rate }, ...coarse }));
+    const [first] = ofRate(open.rate).steps;
+    const { end, findings, bedIndex, holes } = ofRate(0.999 * first.rate);
+    expect(end.by).toBe("rate");
+    expect([bedIndex, holes]).toEqual([0, 1]);
+    expect(findings.find(({ code }) => code === "life-ends-rate")?.where).toBe("granite on top");
+  });
+
   it("the wings rubbing shows as the rate, with the exposure named", () => {
     const exposure = usualBit.cutters.map(() => 0.9 * mm);
     const { end } = life(usualLife([usualBed("shale")], { exposure, ends: { undergauge: 1, grade: 8 }, ...coarse }));

@@ -6,9 +6,9 @@ import { endBefore, endWithin } from "./life-end.ts";
 import type { LifeInput, LifeLimits } from "./life-input.ts";
 import { lifeLimitsOf } from "./life-limits.ts";
 import type { LifeEnd, LifeStep } from "./life-step.ts";
-import { copyOfPlace, enterNextBed, goDown, lowerEdges, type MarchPlace } from "./march-place.ts";
+import { copyOfPlace, enterNextBed, goDown, holesDrilled, isThrough, lowerEdges, type MarchPlace } from "./march-place.ts";
 import { type StateInBed, stateInBed } from "./state-in-bed.ts";
-import { wearStateOf } from "./wear-state.ts";
+import { type WearState, wearStateOf } from "./wear-state.ts";
 import { wornBit } from "./worn-bit.ts";
 
 /** A life marched to its end. */
@@ -19,8 +19,14 @@ export interface MarchedLife {
   readonly wear: readonly EdgeWear[];
   /** Diamond and carbide that the law has worn off each cutter [m³]. */
   readonly wornVolumes: readonly number[];
-  /** How often the edges were traced [-]. */
-  readonly traces: number;
+  /** Number of the bed that the bit stood in when it ended, from 0 [-]. */
+  readonly bedIndex: number;
+  /** Holes drilled to their end [-]. */
+  readonly holes: number;
+  /** How the bit was worn at the start. */
+  readonly start: WearState;
+  /** How the bit is worn in the end. */
+  readonly worn: WearState;
 }
 
 /**
@@ -40,7 +46,6 @@ const LARGEST_HEATING = 25;
 const SMALLEST_CHANGE_SHARE = 1 / 64;
 // After a stretch in small steps the next may be longer by this much again.
 const REGAINING = 1.5;
-const SAME_DEPTH = 1e-9;
 // So that whoever drives the march hears from it now and then, however slow the wear is.
 const MOST_STEPS_UNHEARD = 200;
 
@@ -71,7 +76,6 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
     return found;
   };
   const steps: LifeStep[] = [];
-  let traces = 1;
   let share = 1;
   for (;;) {
     const back = copyOfPlace(place);
@@ -80,7 +84,6 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
     if (!end && changed > 0) {
       const next = wornBit(input, { wear: place.wear, now: place.worn, first });
       const after = stateInBed(next, beds[lastBed]);
-      traces++;
       if (share > SMALLEST_CHANGE_SHARE && differs(inBed(lastBed), after)) {
         share /= 2;
         place = back;
@@ -96,7 +99,16 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
       if ((yield step) && !told) told = { by: "stopped" };
     }
     if (told) {
-      return { end: told, steps, wear: place.wear, wornVolumes: [...place.wornVolumes], traces };
+      return {
+        end: told,
+        steps,
+        wear: place.wear,
+        wornVolumes: [...place.wornVolumes],
+        bedIndex: place.bed,
+        holes: holesDrilled(place, beds),
+        start: first,
+        worn: place.worn,
+      };
     }
   }
 }
@@ -166,7 +178,7 @@ function untilTraced({
     goDown(place, length, now.rate);
     steps.push(stepAt(place, now));
     if (passed) return { steps, changed, lastBed, end: passed.end };
-    const drilled = place.depth >= bottom - SAME_DEPTH && enterNextBed(place, beds, holes);
+    const drilled = isThrough(place, beds) && enterNextBed(place, beds, holes);
     if (drilled) return { steps, changed, lastBed, end: drilled };
   }
   return { steps, changed, lastBed };
