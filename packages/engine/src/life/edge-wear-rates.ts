@@ -31,7 +31,7 @@ const LEAST_SLANT = 0.2;
  * times the cutter's heat factor, p its `wearPressure`. One metre of hole is 2π r/d of sliding. Lowered along the face it
  * is that over the cosine between face and edge normal. The volume so worn is k times contact load times way, exactly.
  *
- * @throws RangeError when the state has no advance or a coefficient is not positive
+ * @throws RangeError when the state has no advance
  * @source (b) Archard 1953, recalled; (d) its share along the edge
  */
 export function edgeWearRates({

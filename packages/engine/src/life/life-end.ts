@@ -28,7 +28,7 @@ export function endWithin(
   let first: { share: number; end: LifeEnd } | undefined;
   for (const { by, limit, unit, of } of watched) {
     if (of(after) < limit) continue;
-    const share = Math.max(0, (limit - of(before)) / (of(after) - of(before)));
+    const share = of(before) >= limit ? 0 : (limit - of(before)) / (of(after) - of(before));
     if (!first || share < first.share) first = { share, end: { by, value: limit, limit, unit } };
   }
   return first;

@@ -79,8 +79,34 @@ describe("lifeMarch", () => {
   it("refuses beds upside down, half holes and wear of another make", () => {
     expect(() => marched(usualLife([{ ...shale, bottom: -1 }]))).toThrow(/thickness of .* must be positive/);
     expect(() => marched(usualLife([shale], { holes: 1.5 }))).toThrow("holes must be a whole number, got 1.5");
-    expect(() => marched(usualLife([shale], { wear: [new Float64Array(7)] }))).toThrow(/wear/);
+    const wear = usualBit.cutters.map(() => new Float64Array(7));
+    expect(() => marched(usualLife([shale], { wear }))).toThrow("wear of cutter 1 must have 181 points, got 7");
     expect(() => marched(usualLife([]))).toThrow("number of beds must be positive, got 0");
+  });
+});
+
+describe("misuse of the march", () => {
+  const { length } = usualBit.cutters;
+  const refused = (more: Partial<LifeInput>) => expect(() => marched(usualLife([shale], { ...coarse, ...more })));
+
+  it("rows that are too few, each named with what was wanted", () => {
+    const wear = [levelEdgeWear({ faceDiameter: 0.013, wornHeight: 0 })];
+    refused({ wear }).toThrow(`wear must have a row for each of ${length} cutters, got 1`);
+    refused({ exposure: [1 * mm, 2 * mm] }).toThrow(`exposure must have a row for each of ${length} cutters, got 2`);
+    refused({ films: [] }).toThrow(`films must have a row for each of ${length} cutters, got 0`);
+  });
+
+  it("limits of nothing", () => {
+    refused({ ends: { undergauge: 0 } }).toThrow("undergauge must be positive, got 0");
+    refused({ ends: { grade: -1 } }).toThrow("grade must be positive, got -1");
+  });
+
+  it("a bit that comes in past a limit drills nothing, also where nothing wears it", () => {
+    const wear = usualBit.cutters.map(({ faceDiameter }) => levelEdgeWear({ faceDiameter, wornHeight: 3 * mm }));
+    const bed = { ...shale, cerchar: 0 };
+    const { worn } = life(usualLife([bed], { holes: 1, wear, ends: { grade: 8 }, ...coarse }));
+    const { end, footage } = life(usualLife([bed], { wear, ends: { grade: worn.outerGrade }, ...coarse }));
+    expect([end.by, footage]).toEqual(["outer grade", 0]);
   });
 });
 

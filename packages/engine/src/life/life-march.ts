@@ -1,12 +1,19 @@
 import type { EdgeWear } from "../cutting/index.ts";
-import { requirePositive } from "../quantity/index.ts";
 import { levelEdgeWear } from "./edge-wear.ts";
-import { WEAR_POINTS } from "./edge-wear-rates.ts";
 import { endBefore, endWithin } from "./life-end.ts";
 import type { LifeInput, LifeLimits } from "./life-input.ts";
-import { lifeLimitsOf } from "./life-limits.ts";
+import { lifeLimitsOf, USUAL_LARGEST_CHANGE } from "./life-limits.ts";
 import type { LifeEnd, LifeStep } from "./life-step.ts";
-import { copyOfPlace, enterNextBed, goDown, holesDrilled, isThrough, lowerEdges, type MarchPlace } from "./march-place.ts";
+import {
+  copyOfPlace,
+  enterNextBed,
+  goDown,
+  holesDrilled,
+  isThrough,
+  lowerEdges,
+  type MarchPlace,
+} from "./march-place.ts";
+import { requireSound } from "./sound-life.ts";
 import { type StateInBed, stateInBed } from "./state-in-bed.ts";
 import { type WearState, wearStateOf } from "./wear-state.ts";
 import { wornBit } from "./worn-bit.ts";
@@ -29,13 +36,6 @@ export interface MarchedLife {
   readonly worn: WearState;
 }
 
-/**
- * Most height that a point of an edge may lose before the edges are traced anew where nobody says otherwise [m].
- *
- * @source (d) from the convergence of the footage, see docs/guide/checks.md
- */
-export const USUAL_LARGEST_CHANGE = 1e-4;
-
 // A point that wears by more than this share of the deepest cut between two traces trades places with its neighbours.
 const LARGEST_SHARE_OF_CUT = 0.3;
 // A bit that hardly cuts any more still gets on with its march.
@@ -50,19 +50,20 @@ const REGAINING = 1.5;
 const MOST_STEPS_UNHEARD = 200;
 
 /**
- * Marches a bit through its beds, hole after hole, giving each stretch as it is done; told `true` in answer, it stops there.
+ * Marches a bit through its beds, hole after hole, giving each stretch as it is done; told `true` in answer, it stops where
+ * the edges would be traced next.
  *
  * A stretch ends with its bed, or where an edge has worn so much that it must be traced anew. Between two traces rates and
  * loads of a bed stay as they are. After each trace the bed is looked at again: where it drills too differently, the way
  * back to the last trace is taken again in half the steps.
  *
- * @throws RangeError when the beds, holes or coefficients are not sound
+ * @throws RangeError when beds, holes, limits or coefficients are not sound, or a row has not a place for each cutter
  * @source (d) explicit march of the wear law, first order in the step
  */
 export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, boolean | undefined> {
-  requireSound(input);
-  const { layout, beds } = input;
   const limits = lifeLimitsOf(input);
+  requireSound(input, limits);
+  const { layout, beds } = input;
   const wearState = wearStateOf(layout);
   const wear = (input.wear ?? layout.cutters.map(levelEdgeWear)).map((row) => row.slice());
   const first = wearState(wear);
@@ -110,15 +111,6 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
         worn: place.worn,
       };
     }
-  }
-}
-
-function requireSound({ layout, beds, wear, holes = 1, largestChange = USUAL_LARGEST_CHANGE }: LifeInput): void {
-  requirePositive({ holes, largestChange, "number of beds": beds.length, "number of cutters": layout.cutters.length });
-  if (!Number.isInteger(holes)) throw new RangeError(`holes must be a whole number, got ${holes}`);
-  for (const { name, top, bottom } of beds) requirePositive({ [`thickness of ${name}`]: bottom - top });
-  for (const { length } of wear ?? []) {
-    if (length !== WEAR_POINTS) throw new RangeError(`wear needs ${WEAR_POINTS} points, got ${length}`);
   }
 }
 

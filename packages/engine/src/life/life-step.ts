@@ -33,7 +33,7 @@ export type LifeEndName = "inner grade" | "outer grade" | "gauge" | "rate" | "he
 /** How a life ended. */
 export interface LifeEnd {
   readonly by: LifeEndName;
-  /** The figure that ended it; none where all holes were drilled or somebody stopped the reckoning [unit]. */
+  /** The figure that ended it, the holes where all were drilled; none where somebody stopped the reckoning [unit]. */
   readonly value?: number;
   /** The limit it met [unit]. */
   readonly limit?: number;
