@@ -1,4 +1,4 @@
-import { bracketedRoot, requirePositive } from "../quantity/index.ts";
+import { bracketedRoot, largest, requirePositive } from "../quantity/index.ts";
 import { rateOfPenetration } from "./advance.ts";
 import { contactTemperatures } from "./cutter-heat.ts";
 import { type DrilledState, drillAtAdvance } from "./drilled-state.ts";
@@ -148,8 +148,7 @@ function takeOverSpeeds(bit: LimitedBit, level: readonly RateBound[], slowest: n
   const hottestAllowed = limits.contactTemperature;
   if (hottestAllowed !== undefined && heat) {
     const excess = (rotarySpeed: number) =>
-      contactTemperatures(loads, { response, rotarySpeed, heat }).reduce((most, one) => Math.max(most, one), 0) -
-      hottestAllowed;
+      largest(contactTemperatures(loads, { response, rotarySpeed, heat })) - hottestAllowed;
     if (excess(slowest) < 0 && excess(fastest) > 0) {
       speeds.push(bracketedRoot({ f: excess, low: slowest, high: fastest, residual: 1e-6 }));
     }

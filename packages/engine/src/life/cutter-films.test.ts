@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { expectClose } from "../../../../tests/support/close-to.ts";
 import { gpm } from "../../../../tests/support/field-units.ts";
 import { usualBit } from "../../../../tests/support/usual-bit.ts";
-import { cutterThermalResponse } from "../cutting/index.ts";
+import { cutterThermalResponse, FILM_COEFFICIENT_RANGE } from "../cutting/index.ts";
 import { cutterFilms } from "./cutter-films.ts";
-import { FILM_COEFFICIENT_RANGE, filmCoefficient } from "./film-coefficient.ts";
+import { filmCoefficient } from "./film-coefficient.ts";
 
 const water = { density: 1000, viscosity: 1e-3 };
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -1,8 +1,8 @@
 import type { BitLayout } from "../bit/index.ts";
-import { type CoolingFilm, usualCoolingFilm } from "../cutting/index.ts";
+import { type CoolingFilm, FILM_COEFFICIENT_RANGE, usualCoolingFilm } from "../cutting/index.ts";
 import { portSpeed } from "../flow/index.ts";
 import { derivedFrom, type Finding, given, recalledFrom, requirePositive, type Working } from "../quantity/index.ts";
-import { FILM_COEFFICIENT_RANGE, filmCoefficient, type WashingFluid } from "./film-coefficient.ts";
+import { filmCoefficient, type WashingFluid } from "./film-coefficient.ts";
 
 /** What washes the cutters of a bit. */
 export interface CutterWash {

@@ -1,7 +1,7 @@
 import { cutterFrame, type PlacedCutter } from "../bit/index.ts";
 import { type DrilledState, type EdgeTrace, edgeResponse } from "../cutting/index.ts";
 import type { RockResponse } from "../ground/index.ts";
-import { requirePositive } from "../quantity/index.ts";
+import { largest, requirePositive } from "../quantity/index.ts";
 import { EDGE_ROUNDING, pressureOn } from "./wear-law.ts";
 
 /** How fast each edge loses height, for each metre of hole. */
@@ -83,7 +83,7 @@ export function edgeWearRates({
     }
   }
   const lowering = layout.cutters.map((cutter, i) => alongEdge(cutter, points[i]));
-  const fastestLowering = lowering.reduce((most, row) => row.reduce((high, value) => Math.max(high, value), most), 0);
+  const fastestLowering = largest(lowering.map(largest));
   return { lowering, volumePerLength, fastestLowering };
 }
 

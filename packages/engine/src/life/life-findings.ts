@@ -1,7 +1,15 @@
 import { gaugeTolerance } from "../bit/index.ts";
 import { USUAL_TABLE_THICKNESS } from "../cutter/index.ts";
 import { COBALT_TABLE_LIMIT, type RateLimitName, WEAR_QUICKENS_TEMPERATURE } from "../cutting/index.ts";
-import { commonPractice, derivedFrom, type Finding, readIn, recalledFrom, type Severity } from "../quantity/index.ts";
+import {
+  commonPractice,
+  derivedFrom,
+  type Finding,
+  largest,
+  readIn,
+  recalledFrom,
+  type Severity,
+} from "../quantity/index.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import type { LifeInput } from "./life-input.ts";
 import type { LifeEndName, LifeStep } from "./life-step.ts";
@@ -102,7 +110,7 @@ function carbideFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding
 function heatFindings({ beds }: LifeInput, { steps }: LifeFigures): Finding[] {
   const first = steps.find(({ hottestTemperature }) => hottestTemperature > WEAR_QUICKENS_TEMPERATURE);
   if (!first) return [];
-  const hottest = steps.reduce((most, step) => Math.max(most, step.hottestTemperature), 0);
+  const hottest = largest(steps.map(({ hottestTemperature }) => hottestTemperature));
   return [
     {
       code: "wear-quickens-in-life",
@@ -120,7 +128,7 @@ function heatFindings({ beds }: LifeInput, { steps }: LifeFigures): Finding[] {
 
 function skinFindings({ tableLimit = COBALT_TABLE_LIMIT }: LifeInput, { steps }: LifeFigures): Finding[] {
   if (!(tableLimit > COBALT_TABLE_LIMIT)) return [];
-  const hottest = steps.reduce((most, step) => Math.max(most, step.hottestTemperature), 0);
+  const hottest = largest(steps.map(({ hottestTemperature }) => hottestTemperature));
   if (!(hottest > COBALT_TABLE_LIMIT)) return [];
   return [
     {

@@ -1,4 +1,5 @@
 import type { EdgeWear } from "../cutting/index.ts";
+import { largest } from "../quantity/index.ts";
 import { levelEdgeWear } from "./edge-wear.ts";
 import { endBefore, endWithin } from "./life-end.ts";
 import type { LifeInput, LifeLimits } from "./life-input.ts";
@@ -149,7 +150,7 @@ function untilTraced({
     const ended = endBefore(now, limits);
     if (ended) return { steps, changed, lastBed, end: ended };
     const { lowering, fastestLowering, volumePerLength } = now.wear;
-    const ofCut = LARGEST_SHARE_OF_CUT * most(now.drilled.loads.deepest);
+    const ofCut = LARGEST_SHARE_OF_CUT * largest(now.drilled.loads.deepest);
     const allowed = share * largestChange * Math.min(1, Math.max(LEAST_SHARE_OF_CHANGE, ofCut / largestChange));
     if (!(allowed > changed)) break;
     const { bottom } = beds[place.bed];
@@ -179,7 +180,7 @@ function untilTraced({
 function stepAt({ hole, bed, depth, footage, time, worn }: MarchPlace, now: StateInBed): LifeStep {
   const { rate, binds, temperatures, drilled } = now;
   const { weight, torque } = drilled.bit;
-  const hottestTemperature = most(temperatures);
+  const hottestTemperature = largest(temperatures);
   return {
     footage,
     holeNumber: hole,
@@ -199,8 +200,6 @@ function stepAt({ hole, bed, depth, footage, time, worn }: MarchPlace, now: Stat
 function differs(before: StateInBed, after: StateInBed): boolean {
   return (
     Math.abs(after.drilled.advance / before.drilled.advance - 1) > LARGEST_ADVANCE_CHANGE ||
-    Math.abs(most(after.temperatures) - most(before.temperatures)) > LARGEST_HEATING
+    Math.abs(largest(after.temperatures) - largest(before.temperatures)) > LARGEST_HEATING
   );
 }
-
-const most = (row: Float64Array): number => row.reduce((high, value) => Math.max(high, value), 0);
