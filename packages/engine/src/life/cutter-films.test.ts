@@ -53,6 +53,15 @@ describe("cutterFilms", () => {
     expect(cutterFilms({ ...wash, portCount: 3 }).findings[0].code).toBe("slots-without-port");
   });
 
+  it("can be reckoned again from what its working lists", () => {
+    const fluid = { density: 1100, viscosity: 0.005, conductivity: 0.5, heatCapacity: 3500 };
+    const [{ inputs, value }] = cutterFilms({ ...wash, fluid }).working;
+    const of = (symbol: string) => inputs.find((input) => input.symbol === symbol)?.value ?? expect.fail(symbol);
+    const turbulent = 0.023 * ((of("ρ") * of("v") * of("D")) / of("η")) ** 0.8 * ((of("c") * of("η")) / of("k")) ** 0.4;
+    expectClose(value, (Math.max(of("Nu_0"), turbulent) * of("k")) / of("D"), 1e-12);
+    expect(of("c")).toBe(3500);
+  });
+
   it("cools the cutters of a wing by the flow in its own slot", () => {
     const { films } = cutterFilms({ ...wash, flowShares: [0.4, 0.15, 0.15, 0.15, 0.15] });
     const best = Math.max(...films.map(({ coefficient }) => coefficient));

@@ -27,8 +27,12 @@ export interface WashingFluid {
   readonly heatCapacity?: number;
 }
 
-// Nusselt number of developed laminar flow under even heat: (b) recalled from heat-transfer texts.
-const LAMINAR_NUSSELT = 4.36;
+/**
+ * Nusselt number of developed laminar flow under even heat [-].
+ *
+ * @source (b) recalled from heat-transfer texts
+ */
+export const LAMINAR_NUSSELT = 4.36;
 
 /**
  * Film coefficient on the wall of a slot from the speed of the fluid in it.
