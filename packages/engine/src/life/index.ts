@@ -9,7 +9,6 @@ export type { LifeFigures } from "./life-figures.ts";
 export * from "./life-input.ts";
 export * from "./life-limits.ts";
 export { lifeMarch, type MarchedLife } from "./life-march.ts";
-export { type LifeOverWear, lifeOverWear } from "./life-over-wear.ts";
 export type { LifeEnd, LifeEndName, LifeStep } from "./life-step.ts";
 export { type StateInBed, stateInBed, type WornBit } from "./state-in-bed.ts";
 export {
