@@ -12,7 +12,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
 import { DEMOS, demoWorkup } from "../support/demo-workup.ts";
 import { degree, inch, MPa, rpm } from "../support/field-units.ts";
-import { sharpBlade } from "../support/sharp-blade.ts";
+import { straightBlades } from "../support/straight-blades.ts";
 
 const bandIn = (found: { readonly band?: Band }): Band => {
   if (!found.band) throw new Error("no band");
@@ -24,7 +24,7 @@ describe("bands of a sharp blade in closed form", () => {
   // rate are those of 1/ε, and where only ψ is, those of 1/tan(β + ψ).
   const holeRadius = (6.125 / 2) * inch;
   const backRake = 15 * degree;
-  const trace = sharpBlade({ holeRadius, backRake });
+  const trace = straightBlades({ holeRadius, backRake });
   const known: RockResponse = {
     specificEnergy: 30 * MPa,
     contactStress: 30 * MPa,

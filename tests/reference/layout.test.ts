@@ -6,7 +6,6 @@ import {
   dot,
   equalAreaRadii,
   generateLayout,
-  type PlacedCutter,
   pocketWalls,
   uncutRings,
   usualRakes,
@@ -14,6 +13,7 @@ import {
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
 import { degree, inch, mm } from "../support/field-units.ts";
+import { turned } from "../support/random-layout.ts";
 
 // layout.equal-area: derived, equal rings of a disc.
 it("radii of equal area on a flat face of 47.6 mm", () => {
@@ -114,11 +114,7 @@ describe("five wings of three in a 6 1/8 in hole", () => {
 // Derived: nothing that is read off a layout depends on where the bit is turned to.
 it("turning the whole bit changes neither coverage nor walls", () => {
   const { layout } = usualBit(6.125 * inch, 5, "1308");
-  const turned = {
-    ...layout,
-    cutters: layout.cutters.map((cutter): PlacedCutter => ({ ...cutter, azimuth: cutter.azimuth + 1.234 })),
-  };
-  const [before, after] = [layout, turned].map((of) => ({
+  const [before, after] = [layout, turned(layout, 1.234)].map((of) => ({
     swept: coverage(of).swept,
     walls: pocketWalls({ layout: of, material: "steel" }).walls,
   }));

@@ -8,7 +8,6 @@ import {
   type LifeInput,
   levelEdgeWear,
   life,
-  lifeOverWear,
   practiceRotarySpeed,
   stateInBed,
   traceEdges,
@@ -19,6 +18,8 @@ import { describe, expect, it } from "vitest";
 import { holdSection, table } from "../support/checks-page.ts";
 import { expectClose } from "../support/close-to.ts";
 import { degree, foot, footPerHour, mm, rpm } from "../support/field-units.ts";
+import { lifeOverWear } from "../support/life-over-wear.ts";
+import { turned } from "../support/random-layout.ts";
 import { usualBed, usualBit, usualLife } from "../support/usual-bit.ts";
 
 const holeArea = (Math.PI / 4) * usualBit.holeDiameter ** 2;
@@ -170,11 +171,8 @@ describe("what wear answers to", () => {
   });
 
   it("turning the bit about its axis changes no life", () => {
-    const turned = usualBit.cutters.map((cutter) => ({ ...cutter, azimuth: cutter.azimuth + 1.234 }));
     const short = { holes: 5 } as const;
-    const [one, other] = [usualBit, { ...usualBit, cutters: turned }].map((layout) =>
-      lived(sandstone, { ...short, layout }),
-    );
+    const [one, other] = [usualBit, turned(usualBit, 1.234)].map((layout) => lived(sandstone, { ...short, layout }));
     expectClose(other.timeOnBottom, one.timeOnBottom, 1e-6);
     expectClose(other.worn.outerGrade, one.worn.outerGrade, 1e-6);
   });

@@ -16,7 +16,7 @@ import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
 import { DEMOS, demoWorkup } from "../support/demo-workup.ts";
 import { degree, footPerHour, footPound, horsepower, inch, MPa, poundForce, rpm } from "../support/field-units.ts";
-import { sharpBlade } from "../support/sharp-blade.ts";
+import { straightBlades } from "../support/straight-blades.ts";
 
 // One sharp blade: W = ζ ε a d and T = ε a² d / 2 (Detournay & Defourny 1992, recalled; algebra derived). With it every line
 // of the map and its best point are known on paper.
@@ -29,7 +29,7 @@ const rock: RockResponse = {
   flatFriction: 0.3,
   kappa: 5,
 };
-const trace = sharpBlade({ holeRadius, backRake });
+const trace = straightBlades({ holeRadius, backRake });
 const zeta = cuttingRatio({ backRake, faceFriction: rock.faceFriction });
 const weightPerAdvance = zeta * rock.specificEnergy * holeRadius;
 const torquePerAdvance = (rock.specificEnergy * holeRadius ** 2) / 2;
@@ -160,6 +160,7 @@ describe("maps of the demo travelers say what the workup says", () => {
         // The workup solved its limits at the computed speed; the map's level lines and best point must agree with them.
         for (const { limit, advance } of cut.bounds) {
           const line = bed.map.lines.find((one) => one.limit === limit);
+          expect(line, limit).toBeDefined();
           if (line?.level) expectClose(line.points[0].advance, advance, 1e-6);
         }
         const { computed } = cut.run;

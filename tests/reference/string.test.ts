@@ -17,6 +17,7 @@ import {
   REGULAR_CONNECTIONS,
   type RegularThread,
   rotaryPower,
+  USABLE_COLLAR_SHARE,
 } from "@bitwright/engine";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
@@ -78,7 +79,7 @@ describe("buoyancy and balance", () => {
       weight: 6125 * poundForce,
       linearWeight: 46.8 * poundForcePerFoot,
       fluidDensity: 8.6 * ppg,
-      usableShare: 0.85,
+      usableShare: USABLE_COLLAR_SHARE.mid,
     });
     expectClose(length / foot, 177, 3e-3);
   });

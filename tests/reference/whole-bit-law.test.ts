@@ -8,7 +8,6 @@ import {
   drillAtWeight,
   drillingSpecificEnergy,
   drillingStrength,
-  type EdgeTrace,
   frictionLineOrigin,
   type RockResponse,
   traceEdges,
@@ -18,6 +17,7 @@ import { holdSection, table } from "../support/checks-page.ts";
 import { expectClose } from "../support/close-to.ts";
 import { degree, inch, MPa, mm } from "../support/field-units.ts";
 import { coveringCutters } from "../support/random-layout.ts";
+import { straightBlades } from "../support/straight-blades.ts";
 
 // Source of the closed forms: Detournay, Richard & Shepherd 2008, Int. J. Rock Mech. Min. Sci. 45:1347-1360, equations
 // 12, 25, 28, 33, and Detournay & Defourny 1992 (recalled) for the friction line.
@@ -32,35 +32,6 @@ const holeRadius = (8.5 / 2) * inch;
 const backRake = 15 * degree;
 const zeta = cuttingRatio({ backRake, faceFriction: rock.faceFriction });
 
-/** A bit of straight blades from the axis to the hole radius, all with one flat length: what the closed form speaks of. */
-function straightBlades({ blades, flatLength }: { readonly blades: number; readonly flatLength: number }): EdgeTrace {
-  const cells = 400;
-  const cellWidth = holeRadius / cells;
-  const passes = cells * blades;
-  const [sharp] = coveringCutters(holeRadius);
-  const cutter = { ...sharp, backRake, sideRake: 0, chamferWidth: 0 };
-  const azimuth = Float64Array.from({ length: passes }, (_, k) => (2 * Math.PI * (blades - 1 - (k % blades))) / blades);
-  const even = (value: number) => new Float64Array(passes).fill(value);
-  return {
-    layout: { holeDiameter: 2 * holeRadius, cutters: Array.from({ length: blades }, () => cutter) },
-    holeRadius,
-    cellWidth,
-    cellRadius: Float64Array.from({ length: cells }, (_, cell) => (cell + 0.5) * cellWidth),
-    firstPass: Int32Array.from({ length: cells + 1 }, (_, cell) => cell * blades),
-    cutter: Int32Array.from({ length: passes }, (_, k) => blades - 1 - (k % blades)),
-    height: even(0),
-    azimuth,
-    cosAzimuth: azimuth.map(Math.cos),
-    sinAzimuth: azimuth.map(Math.sin),
-    slope: even(0),
-    cosSlope: even(1),
-    flatLength: even(flatLength),
-    chamferHeight: even(0),
-    edgeAngle: even(0),
-    overreach: new Float64Array(blades),
-  };
-}
-
 const energies = (state: ReturnType<typeof drillAtAdvance>, radius: number) => ({
   energy: drillingSpecificEnergy({ torque: state.bit.torque, advance: state.advance, holeRadius: radius }),
   strength: drillingStrength({ weight: state.bit.weight, advance: state.advance, holeRadius: radius }),
@@ -72,7 +43,7 @@ describe("straight blades with even flats are the closed form", () => {
 
   for (const blades of [1, 3, 5]) {
     const flatLength = (2 * mm) / blades;
-    const bit = { trace: straightBlades({ blades, flatLength }), response: rock };
+    const bit = { trace: straightBlades({ holeRadius, backRake, blades, flatLength }), response: rock };
     const blunt = { holeRadius, cuttingRatio: zeta, bluntLength: 2 * mm, bitConstant: bitConstantOfSpread(0) };
     const law = bitLaw(blunt, rock);
 

@@ -1,21 +1,11 @@
-import { DEFAULT_CHAMFER_WIDTH, TRADE_CHAMFERS } from "../cutter/index.ts";
+import { TRADE_CHAMFERS, type TradeChamfer } from "../cutter/index.ts";
 import { commonPractice } from "../quantity/index.ts";
 import { CARE_STRENGTH } from "./fit-limits.ts";
 import type { GroundMix } from "./ground-mix.ts";
 import type { Choice, Reason } from "./reason.ts";
 
-const MM = 1e-3;
-
 /** A bevel of the trade. */
-export interface ChamferChoice {
-  /** Angle from the plane of the diamond face; 0 for a sharp edge [rad]. */
-  readonly angle: number;
-  /** Width along the face; 0 for a sharp edge [m]. */
-  readonly width: number;
-}
-
-/** Width of each of the trade's bevels, sharpest first: 0.25 to 0.5 mm, wider in harder ground. */
-const WIDTHS: readonly number[] = [0, 0.25 * MM, DEFAULT_CHAMFER_WIDTH, 0.5 * MM];
+export type ChamferChoice = Pick<TradeChamfer, "angle" | "width">;
 
 /**
  * Confined strength of the hardest bed under which an edge without bevel lasts [Pa].
@@ -45,8 +35,6 @@ export function chamferForGround(mix: GroundMix): Choice<ChamferChoice> {
   const struck = mix.impactBeds.length > 0 || mix.unknownGround;
   const at = Math.min(byStrength + (struck ? 1 : 0), TRADE_CHAMFERS.length - 1);
   const bevel = TRADE_CHAMFERS[at];
-  const width = WIDTHS[at];
-  if (!bevel || width === undefined) throw new RangeError(`bevel must be one of the trade's, got number ${at}`);
   const limit = steps[Math.max(0, byStrength - 1)];
   const reasons: Reason[] = [
     {
@@ -63,7 +51,7 @@ export function chamferForGround(mix: GroundMix): Choice<ChamferChoice> {
     reasons.push({ sentence: `One step blunter for blows in ${where}.`, rule: "bevel by blows", source });
   }
   return {
-    value: { angle: bevel.angle, width },
+    value: { angle: bevel.angle, width: bevel.width },
     reasons,
     alternatives: TRADE_CHAMFERS.filter((each) => each !== bevel).map(({ name, meaning }) => ({
       what: name,

@@ -1,4 +1,4 @@
-import { commonPractice, type Finding, requirePositive, type Working } from "../quantity/index.ts";
+import { commonPractice, type Finding, INCH, requirePositive, type Working } from "../quantity/index.ts";
 import type { AdvisedBed } from "./advised-bed.ts";
 import { type BodyMaterial, bodyForGround } from "./body-for-ground.ts";
 import { type ChamferChoice, chamferForGround } from "./chamfer-for-ground.ts";
@@ -15,8 +15,6 @@ import { backRakeForGround, type RakeRange, sideRakeForGround } from "./rakes-fo
 import type { Choice } from "./reason.ts";
 import { sweepOfWings } from "./sweep-of-wings.ts";
 import { type WingsChoice, wingsForGround } from "./wings-for-ground.ts";
-
-const INCH = 0.0254;
 
 /**
  * Smallest hole these rules speak of [m].

@@ -1,5 +1,5 @@
 import { type CatalogSize, catalogCutter } from "../cutter/index.ts";
-import { commonPractice, given, readIn, requirePositive, type Working } from "../quantity/index.ts";
+import { commonPractice, given, INCH, readIn, requirePositive, type Working } from "../quantity/index.ts";
 import { CARE_STRENGTH, UNFIT_STRENGTH } from "./fit-limits.ts";
 import type { GroundMix } from "./ground-mix.ts";
 import { SOFT_STRENGTH } from "./practice-weight-and-speed.ts";
@@ -12,8 +12,6 @@ export interface CutterSize extends CatalogSize {
   /** The ground it is made for. */
   readonly suits: string;
 }
-
-const INCH = 0.0254;
 
 function sizeOf(code: string, smallestHole: number, suits: string): CutterSize {
   const { faceDiameter, length } = catalogCutter(code);

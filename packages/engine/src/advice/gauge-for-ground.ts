@@ -1,9 +1,7 @@
-import { commonPractice } from "../quantity/index.ts";
+import { commonPractice, INCH } from "../quantity/index.ts";
 import { COUNTING_SHARE, type GroundMix } from "./ground-mix.ts";
 import type { Choice } from "./reason.ts";
 import { LARGE_HOLE, SMALL_HOLE } from "./wings-for-ground.ts";
-
-const INCH = 0.0254;
 
 /** How the bit holds its diameter. */
 export interface GaugeChoice {

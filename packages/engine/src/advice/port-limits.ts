@@ -1,4 +1,5 @@
-const INCH = 0.0254;
+import { INCH } from "../quantity/index.ts";
+
 const FOOT = 0.3048;
 
 /**

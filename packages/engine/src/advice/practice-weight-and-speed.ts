@@ -4,6 +4,7 @@ import {
   commonPractice,
   type Finding,
   given,
+  INCH,
   requirePositive,
   STANDARD_GRAVITY,
   type Working,
@@ -15,7 +16,6 @@ import type { Reason } from "./reason.ts";
 
 const TURN_PER_MINUTE = (2 * Math.PI) / 60;
 const POUND = 0.45359237;
-const INCH = 0.0254;
 
 /**
  * Rule of thumb for the weight on a PDC bit, pipe weight included, for each metre of hole diameter [N/m].

@@ -1,4 +1,5 @@
 import type { RateLimitName } from "../cutting/index.ts";
+import { LEAST_WORTHWHILE_RATE } from "../life/index.ts";
 import {
   type Band,
   commonPractice,
@@ -62,13 +63,6 @@ export interface RunningPoint {
  * @source (c) common practice, no source: the rule of thumb is no finer than a quarter
  */
 export const AGREEING_RATIO = 1.25;
-
-/**
- * Rate under which a PDC bit hardly pays [m/s].
- *
- * @source (c) common practice, no source: 5 ft/h, the slow end of the poorest ground
- */
-export const LEAST_PAYING_RATE = (5 * 0.3048) / 3600;
 
 const BINDS_WORDS: Readonly<Record<RateLimitName, string>> = {
   weight: "rig and string give no more weight here",
@@ -232,14 +226,14 @@ function rateRemark({ bed, computed }: Compared, byTrade: Band | undefined): Rem
       source,
     });
   }
-  if (rate < LEAST_PAYING_RATE) {
+  if (rate < LEAST_WORTHWHILE_RATE) {
     findings.push({
       code: "rate-hardly-pays",
       severity: "caution",
       where: bed.name,
       message: "The rate is so low that another tool is likely cheaper here, and the cutters rub instead of cutting.",
       value: rate,
-      limit: LEAST_PAYING_RATE,
+      limit: LEAST_WORTHWHILE_RATE,
       unit: "m/s",
       source,
     });

@@ -1,9 +1,7 @@
-import { commonPractice, given, type Working } from "../quantity/index.ts";
+import { commonPractice, given, INCH, type Working } from "../quantity/index.ts";
 import { type CutterSize, cuttersAbreast, PLANNING_WALL } from "./cutter-size-for-ground.ts";
 import { COUNTING_SHARE, type GroundMix } from "./ground-mix.ts";
 import type { Choice, Reason } from "./reason.ts";
-
-const INCH = 0.0254;
 
 /**
  * Footage-weighed strength under which ground counts as soft for the number of wings [Pa].

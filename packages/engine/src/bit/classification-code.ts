@@ -1,4 +1,4 @@
-import { requirePositive } from "../quantity/index.ts";
+import { INCH, requirePositive } from "../quantity/index.ts";
 import type { BitMaterial } from "./bit-material.ts";
 import type { PlacedCutter } from "./placed-cutter.ts";
 import type { ProfileShape } from "./profile.ts";
@@ -11,7 +11,7 @@ export interface ClassifiedBit {
 }
 
 /** Half an inch, the cutter that density is counted in [m]. */
-const HALF_INCH = 0.0127;
+const HALF_INCH = INCH / 2;
 const MM = 1e-3;
 
 const PROFILE_DIGIT: Readonly<Record<ProfileShape, 1 | 2 | 3 | 4>> = {

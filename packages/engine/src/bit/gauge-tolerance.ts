@@ -1,7 +1,6 @@
-import { derivedFrom, type Finding, given, readIn, requirePositive, type Working } from "../quantity/index.ts";
+import { derivedFrom, type Finding, given, INCH, readIn, requirePositive, type Working } from "../quantity/index.ts";
 import { sayLength } from "./say-length.ts";
 
-const INCH = 0.0254;
 const SOURCE = readIn("API Spec 7-1 tolerance of fixed-cutter bits, seen in trade reprints, standard itself not read");
 
 /** Largest nominal diameter and how far below it a bit may be, in inches; the plus side is 0. */

@@ -1,4 +1,5 @@
 import type { RockResponse } from "../ground/index.ts";
+import { largest } from "../quantity/index.ts";
 import type { EdgeLoads } from "./edge-loads.ts";
 import {
   CARBIDE_CONDUCTIVITY,
@@ -75,5 +76,5 @@ export function hottestContact(
   { response, rotarySpeed, heat }: HeatedBit & { readonly heat: HeatConditions | undefined },
 ): number {
   if (!heat) throw new RangeError("a limit on contact temperature needs the heat conditions");
-  return contactTemperatures(loads, { response, rotarySpeed, heat }).reduce((most, one) => Math.max(most, one), 0);
+  return largest(contactTemperatures(loads, { response, rotarySpeed, heat }));
 }

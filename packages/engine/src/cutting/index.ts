@@ -68,6 +68,7 @@ export {
   type RateLimits,
 } from "./largest-rate.ts";
 export { layoutFindings, ORDINARY_GAUGE_GRIND } from "./layout-findings.ts";
+export { limitMeasures } from "./limit-measures.ts";
 export {
   type HeatLine,
   type RunningCell,
@@ -102,7 +103,7 @@ export {
 export * from "./stability/index.ts";
 export { type SteadyDrilling, type SteadyDrillingInput, steadyDrilling } from "./steady-drilling.ts";
 export { type TraceGrid, traceEdges, USUAL_CELL_WIDTH } from "./trace-edges.ts";
-export { USUAL_FILM_COEFFICIENT, usualCoolingFilm } from "./usual-cooling-film.ts";
+export { FILM_COEFFICIENT_RANGE, usualCoolingFilm } from "./usual-cooling-film.ts";
 export {
   type BitLaw,
   type BitLawPoint,

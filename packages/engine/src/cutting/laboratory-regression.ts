@@ -1,6 +1,5 @@
-import { requireBetween, requirePositive } from "../quantity/index.ts";
+import { INCH, requireBetween, requirePositive } from "../quantity/index.ts";
 
-const INCH = 0.0254;
 const FOOT_PER_HOUR = (12 * INCH) / 3600;
 const POUND_FORCE = 0.45359237 * 9.80665;
 const PSI = POUND_FORCE / INCH ** 2;

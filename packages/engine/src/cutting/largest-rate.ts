@@ -1,4 +1,4 @@
-import { requirePositive } from "../quantity/index.ts";
+import { largest, requirePositive } from "../quantity/index.ts";
 import { advancePerRevolution, rateOfPenetration } from "./advance.ts";
 import { type HeatConditions, hottestContact } from "./cutter-heat.ts";
 import { advanceWhere, type BitInRock, type DrilledState, drillAtAdvance, type StateMeasure } from "./drilled-state.ts";
@@ -43,8 +43,6 @@ export interface LargestRate {
   /** Every limit that some rate meets, tightest first. */
   readonly bounds: readonly RateBound[];
 }
-
-const largest = (row: Float64Array): number => row.reduce((most, value) => Math.max(most, value), 0);
 
 /** A bit in a rock at one speed, and what limits it. */
 interface LimitedRate extends BitInRock {

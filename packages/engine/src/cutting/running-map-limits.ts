@@ -1,7 +1,7 @@
-import { rateOfPenetration } from "./advance.ts";
-import { type HeatConditions, hottestContact } from "./cutter-heat.ts";
+import type { HeatConditions } from "./cutter-heat.ts";
 import type { BitInRock, DrilledState } from "./drilled-state.ts";
 import type { RateLimitName, RateLimits } from "./largest-rate.ts";
+import { limitMeasures } from "./limit-measures.ts";
 
 /**
  * Limits that a bit meets at one advance whatever its speed, because weight, torque and depth of cut follow from the advance
@@ -38,20 +38,9 @@ export function limitsPassed({
   readonly limits: RateLimits;
   readonly heat?: HeatConditions;
 }): RateLimitName[] {
-  const { advance, bit, loads } = state;
-  const figures: Readonly<Record<RateLimitName, () => number>> = {
-    weight: () => bit.weight,
-    torque: () => bit.torque,
-    power: () => bit.torque * rotarySpeed,
-    advance: () => advance,
-    exposure: () => largest(loads.deepest),
-    rate: () => rateOfPenetration({ advance, rotarySpeed }),
-    contactTemperature: () => hottestContact(loads, { response, rotarySpeed, heat }),
-  };
-  return (Object.keys(figures) as RateLimitName[]).filter((name) => {
+  const measures = limitMeasures({ response, rotarySpeed, ...(heat ? { heat } : {}) });
+  return (Object.keys(measures) as RateLimitName[]).filter((name) => {
     const limit = limits[name];
-    return limit !== undefined && figures[name]() > limit;
+    return limit !== undefined && measures[name](state) > limit;
   });
 }
-
-const largest = (row: Float64Array): number => row.reduce((most, value) => Math.max(most, value), 0);

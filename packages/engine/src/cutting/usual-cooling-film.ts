@@ -1,13 +1,13 @@
-import { requirePositive } from "../quantity/index.ts";
+import { type Band, requirePositive } from "../quantity/index.ts";
 import type { CoolingFilm } from "./flat-temperature.ts";
 
 /**
- * Film coefficient between a cutter and a liquid that washes the face, where the flow at that wing is not worked out
- * [W/(m²·K)]: 1 W/(cm²·K), the middle of a range of 0.1 to 10.
+ * Film coefficients met between a cutter and what washes it, 0.1 to 10 W/(cm²·K): still air to jets of water [W/(m²·K)]. The
+ * middle stands where the flow at that wing is not worked out.
  *
- * @source (b) range of Glowka & Stone 1985, SPE Journal, weak memory
+ * @source (b) Glowka & Stone 1985, SPE Journal, weak memory
  */
-export const USUAL_FILM_COEFFICIENT = 1e4;
+export const FILM_COEFFICIENT_RANGE: Band = { low: 1e3, mid: 1e4, high: 1e5 };
 
 /**
  * Cooling of a cutter whose face and as much again of its side is washed by the fluid.
@@ -19,5 +19,5 @@ export const USUAL_FILM_COEFFICIENT = 1e4;
  */
 export function usualCoolingFilm(faceDiameter: number): CoolingFilm {
   requirePositive({ faceDiameter });
-  return { coefficient: USUAL_FILM_COEFFICIENT, area: (Math.PI / 2) * faceDiameter ** 2 };
+  return { coefficient: FILM_COEFFICIENT_RANGE.mid, area: (Math.PI / 2) * faceDiameter ** 2 };
 }

@@ -1,11 +1,4 @@
-import {
-  commonPractice,
-  enteredBy,
-  type Finding,
-  recalledFrom,
-  type Severity,
-  type Source,
-} from "../quantity/index.ts";
+import { commonPractice, enteredBy, type Finding, readIn, recalledFrom } from "../quantity/index.ts";
 import type { CircuitInput } from "./circuit-input.ts";
 import type { CircuitFigures } from "./circuit-result.ts";
 import { COOLING_FLOW_FLOOR } from "./cooling-flow.ts";
@@ -21,6 +14,7 @@ import {
   PORT_SPEED_RANGE,
   SLOT_SPEED_RATIO,
 } from "./flow-limits.ts";
+import { isAbove, isBelow, remark } from "./flow-remark.ts";
 import { PREFERRED_UPHOLE_SPEED, UPHOLE_NEEDS } from "./uphole-need.ts";
 
 /**
@@ -39,28 +33,6 @@ export function circuitFindings(input: CircuitInput, figures: CircuitFigures): F
   ];
 }
 
-/** Room for the last digits of an inch turned into metres, so that a port of just the limit passes. */
-const EDGE = 1e-9;
-
-function isBelow(value: number, limit: number): boolean {
-  return value < limit * (1 - EDGE);
-}
-
-function isAbove(value: number, limit: number): boolean {
-  return value > limit * (1 + EDGE);
-}
-
-interface Held {
-  readonly value: number;
-  readonly limit: number;
-  readonly unit: string;
-  readonly source: Source;
-}
-
-function remark(code: string, severity: Severity, where: string, message: string, held: Held): Finding {
-  return { code: `flow.${code}`, severity, where, message, ...held };
-}
-
 function coolingFindings(input: CircuitInput, { coolingFlow }: CircuitFigures): Finding[] {
   const held = { value: input.pump.flow, unit: "m³/s", source: commonPractice() };
   if (isBelow(held.value, COOLING_FLOW_FLOOR)) {
@@ -69,9 +41,13 @@ function coolingFindings(input: CircuitInput, { coolingFlow }: CircuitFigures): 
     return [remark("cooling-floor", "stop", "pump flow", message, { ...held, limit: COOLING_FLOW_FLOOR })];
   }
   if (isBelow(held.value, coolingFlow.low)) {
-    const message =
-      "Flow is below what practice gives a diamond bit of this diameter for cooling. Raise it, or ease weight and speed and watch for heat.";
-    return [remark("cooling-practice", "caution", "pump flow", message, { ...held, limit: coolingFlow.low })];
+    const entered = input.limits?.coolingFlow !== undefined;
+    const asked = entered
+      ? "the least that was set for cooling"
+      : "what practice gives a diamond bit of this diameter for cooling";
+    const message = `Flow is below ${asked}. Raise it, or ease weight and speed and watch for heat.`;
+    const source = entered ? enteredBy("limits") : held.source;
+    return [remark("cooling-practice", "caution", "pump flow", message, { ...held, limit: coolingFlow.low, source })];
   }
   return [];
 }
@@ -79,7 +55,8 @@ function coolingFindings(input: CircuitInput, { coolingFlow }: CircuitFigures): 
 function risingFindings(input: CircuitInput, { slowestAnnulus, cleaning }: CircuitFigures): Finding[] {
   const least = input.limits?.upholeSpeed;
   const need = least === undefined ? UPHOLE_NEEDS[input.medium] : { least, low: least, source: enteredBy("limits") };
-  const shareLimit = input.limits?.cuttingsShare ?? CUTTINGS_SHARE_LIMIT;
+  const shareSet = input.limits?.cuttingsShare;
+  const shareLimit = shareSet ?? CUTTINGS_SHARE_LIMIT;
   const { name, speed } = slowestAnnulus;
   const findings: Finding[] = [];
   const held = { value: speed, unit: "m/s", source: need.source };
@@ -93,7 +70,10 @@ function risingFindings(input: CircuitInput, { slowestAnnulus, cleaning }: Circu
     findings.push(remark("uphole-practice", "caution", name, message, { ...held, limit: need.low }));
   } else if (isBelow(speed, PREFERRED_UPHOLE_SPEED)) {
     const message = "The return rises fast enough for this fluid but below the speed usually preferred.";
-    findings.push(remark("uphole-preferred", "note", name, message, { ...held, limit: PREFERRED_UPHOLE_SPEED }));
+    const source = readIn("Drilling Technology in Nontechnical Language (book)");
+    findings.push(
+      remark("uphole-preferred", "note", name, message, { ...held, limit: PREFERRED_UPHOLE_SPEED, source }),
+    );
   }
   const ratio = { value: cleaning.transportRatio.mid, limit: LEAST_TRANSPORT_RATIO, unit: "-" };
   if (ratio.value <= 0) {
@@ -108,8 +88,9 @@ function risingFindings(input: CircuitInput, { slowestAnnulus, cleaning }: Circu
   if (cleaning.cuttingsShare !== undefined && isAbove(cleaning.cuttingsShare, shareLimit)) {
     const message =
       "At this rate the return carries more cuttings than it should. Hold the rate to the ceiling that the pump can clean, or raise flow.";
-    const load = { value: cleaning.cuttingsShare, limit: shareLimit, unit: "-" };
-    findings.push(remark("cuttings-load", "caution", name, message, { ...load, source: recalledFrom("Pigott 1941") }));
+    const source = shareSet === undefined ? recalledFrom("Pigott 1941") : enteredBy("limits");
+    const load = { value: cleaning.cuttingsShare, limit: shareLimit, unit: "-", source };
+    findings.push(remark("cuttings-load", "caution", name, message, load));
   }
   return findings;
 }

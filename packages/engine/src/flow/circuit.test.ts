@@ -133,6 +133,20 @@ describe("remarks on a circuit", () => {
     expect(codes(withPump({ flow: 75 * gpm }))).not.toContain("caution flow.cooling-practice");
   });
 
+  it("name a limit set by hand as entered, and the book's speed as read", () => {
+    const slow = withPump({ flow: 100 * gpm });
+    const of = (input: CircuitInput, code: string) => circuit(input).findings.find((found) => found.code === code);
+    const cooled = of({ ...slow, limits: { coolingFlow: 120 * gpm } }, "flow.cooling-practice");
+    expect(cooled?.source.kind).toBe("entered");
+    expect(cooled?.message).not.toContain("practice");
+    expect(of(withPump({ flow: 70 * gpm }), "flow.cooling-practice")?.source.kind).toBe("practice");
+    const loaded = { ...slow, rate: (200 * foot) / 3600 };
+    expect(of({ ...loaded, limits: { cuttingsShare: 0.02 } }, "flow.cuttings-load")?.source.kind).toBe("entered");
+    expect(of(loaded, "flow.cuttings-load")?.source.kind).toBe("recalled");
+    const rising = of({ ...slow, limits: { upholeSpeed: (70 * foot) / 60 } }, "flow.uphole-preferred");
+    expect(rising?.source.kind).toBe("read");
+  });
+
   it("stop where the return does not clean", () => {
     expect(codes(withPump({ flow: 50 * gpm }))).toContain("stop flow.uphole-least");
     expect(codes(withPump({ flow: 50 * gpm }))).toContain("stop flow.chips-do-not-rise");

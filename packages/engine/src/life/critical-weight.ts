@@ -1,15 +1,13 @@
 import {
-  advanceWhere,
   type CuttingKernel,
   contactTemperatures,
   drillAtAdvance,
   type EdgeTrace,
   type HeatConditions,
-  rateOfPenetration,
-  type StateMeasure,
+  speedBounds,
 } from "../cutting/index.ts";
 import type { RockResponse } from "../ground/index.ts";
-import { requirePositive } from "../quantity/index.ts";
+import { largest, requirePositive } from "../quantity/index.ts";
 
 /** The weight at which the hottest cutter reaches a temperature at one rotary speed. */
 export interface CriticalWeight {
@@ -57,24 +55,20 @@ export function criticalWeights({
   temperature,
   kernel,
 }: CriticalWeightInput): CriticalWeight[] {
-  const { fluidTemperature } = heat;
-  requirePositive({ "temperature over the fluid": temperature - fluidTemperature });
+  requirePositive({ "temperature over the fluid": temperature - heat.fluidTemperature });
   return rotarySpeeds.map((rotarySpeed): CriticalWeight => {
     requirePositive({ rotarySpeed });
-    const rises: (state: Parameters<StateMeasure>[0]) => Float64Array = ({ loads }) =>
-      contactTemperatures(loads, { response, rotarySpeed, heat });
-    const hottest: StateMeasure = (state) =>
-      rises(state).reduce((most, each) => Math.max(most, each), 0) - fluidTemperature;
-    const advance = advanceWhere({ trace, response, kernel }, hottest, temperature - fluidTemperature);
-    if (advance === undefined) return { rotarySpeed, temperature };
-    const state = drillAtAdvance({ trace, response, kernel }, advance);
-    const at = rises(state);
+    const limited = { trace, response, kernel, limits: { contactTemperature: temperature }, heat };
+    const [met] = speedBounds(limited, rotarySpeed);
+    if (!met) return { rotarySpeed, temperature };
+    const { bit, loads } = drillAtAdvance({ trace, response, kernel }, met.advance);
+    const temperatures = contactTemperatures(loads, { response, rotarySpeed, heat });
     return {
       rotarySpeed,
       temperature,
-      weight: state.bit.weight,
-      rate: rateOfPenetration({ advance, rotarySpeed }),
-      cutter: at.indexOf(Math.max(...at)) + 1,
+      weight: bit.weight,
+      rate: met.rate,
+      cutter: temperatures.indexOf(largest(temperatures)) + 1,
     };
   });
 }

@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { expectClose } from "../../../../tests/support/close-to.ts";
 import { gpm } from "../../../../tests/support/field-units.ts";
 import { usualBit } from "../../../../tests/support/usual-bit.ts";
-import { cutterThermalResponse } from "../cutting/index.ts";
+import { cutterThermalResponse, FILM_COEFFICIENT_RANGE } from "../cutting/index.ts";
 import { cutterFilms } from "./cutter-films.ts";
-import { FILM_COEFFICIENT_RANGE, filmCoefficient } from "./film-coefficient.ts";
+import { filmCoefficient } from "./film-coefficient.ts";
 
 const water = { density: 1000, viscosity: 1e-3 };
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -51,6 +51,15 @@ describe("cutterFilms", () => {
     expect(new Set(films.map(({ coefficient }) => coefficient)).size).toBe(1);
     expect(findings).toEqual([]);
     expect(cutterFilms({ ...wash, portCount: 3 }).findings[0].code).toBe("slots-without-port");
+  });
+
+  it("can be reckoned again from what its working lists", () => {
+    const fluid = { density: 1100, viscosity: 0.005, conductivity: 0.5, heatCapacity: 3500 };
+    const [{ inputs, value }] = cutterFilms({ ...wash, fluid }).working;
+    const of = (symbol: string) => inputs.find((input) => input.symbol === symbol)?.value ?? expect.fail(symbol);
+    const turbulent = 0.023 * ((of("ρ") * of("v") * of("D")) / of("η")) ** 0.8 * ((of("c") * of("η")) / of("k")) ** 0.4;
+    expectClose(value, (Math.max(of("Nu_0"), turbulent) * of("k")) / of("D"), 1e-12);
+    expect(of("c")).toBe(3500);
   });
 
   it("cools the cutters of a wing by the flow in its own slot", () => {

@@ -1,8 +1,14 @@
 import type { BitLayout } from "../bit/index.ts";
-import { type CoolingFilm, usualCoolingFilm } from "../cutting/index.ts";
+import { type CoolingFilm, FILM_COEFFICIENT_RANGE, usualCoolingFilm } from "../cutting/index.ts";
 import { portSpeed } from "../flow/index.ts";
 import { derivedFrom, type Finding, given, recalledFrom, requirePositive, type Working } from "../quantity/index.ts";
-import { FILM_COEFFICIENT_RANGE, filmCoefficient, type WashingFluid } from "./film-coefficient.ts";
+import {
+  filmCoefficient,
+  LAMINAR_NUSSELT,
+  WATER_CONDUCTIVITY,
+  WATER_HEAT_CAPACITY,
+  type WashingFluid,
+} from "./film-coefficient.ts";
 
 /** What washes the cutters of a bit. */
 export interface CutterWash {
@@ -41,6 +47,7 @@ export interface CutterFilms {
  */
 export function cutterFilms(wash: CutterWash): CutterFilms {
   const { layout, flow, slotArea, wings, portCount = wings, fluid } = wash;
+  const { conductivity = WATER_CONDUCTIVITY, heatCapacity = WATER_HEAT_CAPACITY } = fluid;
   requirePositive({ flow, slotArea, wings });
   const shares = wash.flowShares ?? new Array<number>(wings).fill(1 / wings);
   if (shares.length !== wings)
@@ -62,12 +69,15 @@ export function cutterFilms(wash: CutterWash): CutterFilms {
     working: [
       {
         name: "film coefficient at the least washed wing",
-        relation: "h = 0.023 (ρ v D/η)^0.8 (c η/k)^0.4 k/D, held to 0.1 to 10 W/(cm²·K)",
+        relation: "h = max(Nu_0, 0.023 (ρ v D/η)^0.8 (c η/k)^0.4) k/D, held to 0.1 to 10 W/(cm²·K)",
         inputs: [
           given("v", "speed in that slot", slowest, "m/s", "flow over slot area"),
           given("D", "hydraulic diameter of a slot", hydraulicDiameter, "m", "root of its area"),
           given("ρ", "density of the fluid", fluid.density, "kg/m³", "fluid"),
           given("η", "viscosity of the fluid", fluid.viscosity, "Pa·s", "fluid"),
+          given("c", "heat capacity of the fluid", heatCapacity, "J/(kg·K)", "fluid, or water"),
+          given("k", "thermal conductivity of the fluid", conductivity, "W/(m·K)", "fluid, or water"),
+          given("Nu_0", "Nusselt number of laminar flow", LAMINAR_NUSSELT, "-", "heat-transfer texts, recalled"),
           given("h_least", "low end of what is met", FILM_COEFFICIENT_RANGE.low, "W/(m²·K)", "weak memory"),
         ],
         value: least,

@@ -1,7 +1,7 @@
 import { cutterFrame, type PlacedCutter } from "../bit/index.ts";
 import { type DrilledState, type EdgeTrace, edgeResponse } from "../cutting/index.ts";
 import type { RockResponse } from "../ground/index.ts";
-import { requirePositive } from "../quantity/index.ts";
+import { largest, requirePositive } from "../quantity/index.ts";
 import { EDGE_ROUNDING, pressureOn } from "./wear-law.ts";
 
 /** How fast each edge loses height, for each metre of hole. */
@@ -31,7 +31,7 @@ const LEAST_SLANT = 0.2;
  * times the cutter's heat factor, p its `wearPressure`. One metre of hole is 2π r/d of sliding. Lowered along the face it
  * is that over the cosine between face and edge normal. The volume so worn is k times contact load times way, exactly.
  *
- * @throws RangeError when the state has no advance or a coefficient is not positive
+ * @throws RangeError when the state has no advance
  * @source (b) Archard 1953, recalled; (d) its share along the edge
  */
 export function edgeWearRates({
@@ -83,7 +83,7 @@ export function edgeWearRates({
     }
   }
   const lowering = layout.cutters.map((cutter, i) => alongEdge(cutter, points[i]));
-  const fastestLowering = lowering.reduce((most, row) => row.reduce((high, value) => Math.max(high, value), most), 0);
+  const fastestLowering = largest(lowering.map(largest));
   return { lowering, volumePerLength, fastestLowering };
 }
 

@@ -1,6 +1,6 @@
 import type { PlacedCutter } from "../bit/index.ts";
 import type { EdgeWear } from "../cutting/index.ts";
-import { requireBetween, requirePositive } from "../quantity/index.ts";
+import { largest, requireBetween, requirePositive } from "../quantity/index.ts";
 import { WEAR_POINTS } from "./edge-wear-rates.ts";
 
 /**
@@ -41,10 +41,7 @@ export function deepestWear({
   readonly wear: EdgeWear;
 }): number {
   requirePositive({ faceDiameter });
-  return Math.min(
-    faceDiameter,
-    wear.reduce((most, height) => Math.max(most, height), 0),
-  );
+  return Math.min(faceDiameter, largest(wear));
 }
 
 /**

@@ -1,11 +1,5 @@
-import { type Band, requirePositive } from "../quantity/index.ts";
-
-/**
- * Film coefficients met between a cutter and what washes it, 0.1 to 10 W/(cm²·K): still air to jets of water [W/(m²·K)].
- *
- * @source (b) Glowka & Stone 1985, SPE Journal, weak memory
- */
-export const FILM_COEFFICIENT_RANGE: Band = { low: 1e3, mid: 1e4, high: 1e5 };
+import { FILM_COEFFICIENT_RANGE } from "../cutting/index.ts";
+import { requirePositive } from "../quantity/index.ts";
 
 /**
  * Thermal conductivity of water and thin mud [W/(m·K)].
@@ -33,8 +27,12 @@ export interface WashingFluid {
   readonly heatCapacity?: number;
 }
 
-// Nusselt number of developed laminar flow under even heat: (b) recalled from heat-transfer texts.
-const LAMINAR_NUSSELT = 4.36;
+/**
+ * Nusselt number of developed laminar flow under even heat [-].
+ *
+ * @source (b) recalled from heat-transfer texts
+ */
+export const LAMINAR_NUSSELT = 4.36;
 
 /**
  * Film coefficient on the wall of a slot from the speed of the fluid in it.

@@ -8,8 +8,7 @@ export { type Life, life, lifeOf } from "./life.ts";
 export type { LifeFigures } from "./life-figures.ts";
 export * from "./life-input.ts";
 export * from "./life-limits.ts";
-export { lifeMarch, type MarchedLife, USUAL_LARGEST_CHANGE } from "./life-march.ts";
-export { type LifeOverWear, lifeOverWear } from "./life-over-wear.ts";
+export { lifeMarch, type MarchedLife } from "./life-march.ts";
 export type { LifeEnd, LifeEndName, LifeStep } from "./life-step.ts";
 export { type StateInBed, stateInBed, type WornBit } from "./state-in-bed.ts";
 export {

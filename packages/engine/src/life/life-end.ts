@@ -1,3 +1,4 @@
+import { largest } from "../quantity/index.ts";
 import type { LifeLimits } from "./life-input.ts";
 import type { LifeEnd } from "./life-step.ts";
 import type { StateInBed } from "./state-in-bed.ts";
@@ -5,7 +6,7 @@ import type { WearState } from "./wear-state.ts";
 
 /** What ends the life before the bit goes on in a bed. */
 export function endBefore({ rate, binds, temperatures }: StateInBed, limits: LifeLimits): LifeEnd | undefined {
-  const hottest = temperatures.reduce((most, temperature) => Math.max(most, temperature), 0);
+  const hottest = largest(temperatures);
   if (hottest > limits.temperature) {
     const cutter = temperatures.indexOf(hottest) + 1;
     return { by: "heat", value: hottest, limit: limits.temperature, unit: "K", cutter };
@@ -28,7 +29,7 @@ export function endWithin(
   let first: { share: number; end: LifeEnd } | undefined;
   for (const { by, limit, unit, of } of watched) {
     if (of(after) < limit) continue;
-    const share = Math.max(0, (limit - of(before)) / (of(after) - of(before)));
+    const share = of(before) >= limit ? 0 : (limit - of(before)) / (of(after) - of(before));
     if (!first || share < first.share) first = { share, end: { by, value: limit, limit, unit } };
   }
   return first;

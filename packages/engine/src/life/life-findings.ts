@@ -1,7 +1,15 @@
 import { gaugeTolerance } from "../bit/index.ts";
 import { USUAL_TABLE_THICKNESS } from "../cutter/index.ts";
 import { COBALT_TABLE_LIMIT, type RateLimitName, WEAR_QUICKENS_TEMPERATURE } from "../cutting/index.ts";
-import { commonPractice, derivedFrom, type Finding, readIn, recalledFrom, type Severity } from "../quantity/index.ts";
+import {
+  commonPractice,
+  derivedFrom,
+  type Finding,
+  largest,
+  readIn,
+  recalledFrom,
+  type Severity,
+} from "../quantity/index.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import type { LifeInput } from "./life-input.ts";
 import type { LifeEndName, LifeStep } from "./life-step.ts";
@@ -45,9 +53,7 @@ export function lifeFindings(input: LifeInput, figures: LifeFigures): Finding[] 
   ];
 }
 
-function endFinding({ beds }: LifeInput, { end, steps, footage }: LifeFigures): Finding {
-  const last = steps.at(-1);
-  const bed = beds[nextBedAfter(last, beds)];
+function endFinding({ beds }: LifeInput, { end, bedIndex, footage }: LifeFigures): Finding {
   const severity: Severity = end.by === "holes drilled" ? "note" : end.by === "heat" ? "stop" : "caution";
   const held = end.binds ? `, ${HELD_WORDS[end.binds]}` : "";
   const named = end.cutter === undefined ? "" : ` (cutter ${end.cutter})`;
@@ -55,20 +61,13 @@ function endFinding({ beds }: LifeInput, { end, steps, footage }: LifeFigures): 
   return {
     code: `life-ends-${end.by.replace(/ /g, "-")}`,
     severity,
-    where: bed.name,
+    where: beds[bedIndex].name,
     message: `${ended ? "The life ends here: " : ""}${END_WORDS[end.by]}${named}${held}.`,
     ...(end.value === undefined || end.by === "holes drilled"
       ? { value: footage, unit: "m" }
       : { value: end.value, limit: end.limit, unit: end.unit }),
     source: end.by === "heat" ? recalledFrom("Glowka & Stone 1986, SPE Drilling Engineering") : commonPractice(),
   };
-}
-
-/** The bed the bit stood in when it ended: the next one where the last was drilled through. */
-function nextBedAfter(last: LifeStep | undefined, beds: LifeInput["beds"]): number {
-  if (!last) return 0;
-  const through = last.depth >= beds[last.bedIndex].bottom - 1e-9;
-  return through ? Math.min(last.bedIndex + 1, beds.length - 1) : last.bedIndex;
 }
 
 function gaugeFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding[] {
@@ -111,7 +110,7 @@ function carbideFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding
 function heatFindings({ beds }: LifeInput, { steps }: LifeFigures): Finding[] {
   const first = steps.find(({ hottestTemperature }) => hottestTemperature > WEAR_QUICKENS_TEMPERATURE);
   if (!first) return [];
-  const hottest = steps.reduce((most, step) => Math.max(most, step.hottestTemperature), 0);
+  const hottest = largest(steps.map(({ hottestTemperature }) => hottestTemperature));
   return [
     {
       code: "wear-quickens-in-life",
@@ -129,7 +128,7 @@ function heatFindings({ beds }: LifeInput, { steps }: LifeFigures): Finding[] {
 
 function skinFindings({ tableLimit = COBALT_TABLE_LIMIT }: LifeInput, { steps }: LifeFigures): Finding[] {
   if (!(tableLimit > COBALT_TABLE_LIMIT)) return [];
-  const hottest = steps.reduce((most, step) => Math.max(most, step.hottestTemperature), 0);
+  const hottest = largest(steps.map(({ hottestTemperature }) => hottestTemperature));
   if (!(hottest > COBALT_TABLE_LIMIT)) return [];
   return [
     {

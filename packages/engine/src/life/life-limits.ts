@@ -26,6 +26,13 @@ export const USUAL_END_UNDERGAUGE = 1.5875e-3;
 export const LEAST_WORTHWHILE_RATE = (5 * 0.3048) / 3600;
 
 /**
+ * Most height that a point of an edge may lose before the edges are traced anew where nobody says otherwise [m].
+ *
+ * @source (d) from the convergence of the footage, see docs/guide/checks.md
+ */
+export const USUAL_LARGEST_CHANGE = 1e-4;
+
+/**
  * What ends the life of a bit: what was asked for, the rest as usual; heat at what the diamond tables bear.
  *
  * @source (c) common practice, no source; the temperature: (b) Glowka & Stone 1986, SPE Drilling Engineering, recalled

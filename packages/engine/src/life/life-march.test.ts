@@ -79,8 +79,34 @@ describe("lifeMarch", () => {
   it("refuses beds upside down, half holes and wear of another make", () => {
     expect(() => marched(usualLife([{ ...shale, bottom: -1 }]))).toThrow(/thickness of .* must be positive/);
     expect(() => marched(usualLife([shale], { holes: 1.5 }))).toThrow("holes must be a whole number, got 1.5");
-    expect(() => marched(usualLife([shale], { wear: [new Float64Array(7)] }))).toThrow(/wear/);
+    const wear = usualBit.cutters.map(() => new Float64Array(7));
+    expect(() => marched(usualLife([shale], { wear }))).toThrow("wear of cutter 1 must have 181 points, got 7");
     expect(() => marched(usualLife([]))).toThrow("number of beds must be positive, got 0");
+  });
+});
+
+describe("misuse of the march", () => {
+  const { length } = usualBit.cutters;
+  const refused = (more: Partial<LifeInput>) => expect(() => marched(usualLife([shale], { ...coarse, ...more })));
+
+  it("rows that are too few, each named with what was wanted", () => {
+    const wear = [levelEdgeWear({ faceDiameter: 0.013, wornHeight: 0 })];
+    refused({ wear }).toThrow(`wear must have a row for each of ${length} cutters, got 1`);
+    refused({ exposure: [1 * mm, 2 * mm] }).toThrow(`exposure must have a row for each of ${length} cutters, got 2`);
+    refused({ films: [] }).toThrow(`films must have a row for each of ${length} cutters, got 0`);
+  });
+
+  it("limits of nothing", () => {
+    refused({ ends: { undergauge: 0 } }).toThrow("undergauge must be positive, got 0");
+    refused({ ends: { grade: -1 } }).toThrow("grade must be positive, got -1");
+  });
+
+  it("a bit that comes in past a limit drills nothing, also where nothing wears it", () => {
+    const wear = usualBit.cutters.map(({ faceDiameter }) => levelEdgeWear({ faceDiameter, wornHeight: 3 * mm }));
+    const bed = { ...shale, cerchar: 0 };
+    const { worn } = life(usualLife([bed], { holes: 1, wear, ends: { grade: 8 }, ...coarse }));
+    const { end, footage } = life(usualLife([bed], { wear, ends: { grade: worn.outerGrade }, ...coarse }));
+    expect([end.by, footage]).toEqual(["outer grade", 0]);
   });
 });
 
@@ -116,6 +142,17 @@ describe("what ends a life", () => {
     expect(end.by).toBe("heat");
     expect(end.cutter).toBeGreaterThan(0);
     expect(findings[0]).toMatchObject({ code: "life-ends-heat", severity: "stop", unit: "K" });
+  });
+
+  it("names the bed it ended in, also where that is the first one of another hole", () => {
+    const thin = { ...hard, name: "granite on top", bottom: 0.1 };
+    const below = { ...sandstone, top: 0.1, bottom: 30 };
+    const ofRate = (rate: number) => life(usualLife([thin, below], { holes: 3, ends: { ...open, rate }, ...coarse }));
+    const [first] = ofRate(open.rate).steps;
+    const { end, findings, bedIndex, holes } = ofRate(0.999 * first.rate);
+    expect(end.by).toBe("rate");
+    expect([bedIndex, holes]).toEqual([0, 1]);
+    expect(findings.find(({ code }) => code === "life-ends-rate")?.where).toBe("granite on top");
   });
 
   it("the wings rubbing shows as the rate, with the exposure named", () => {

@@ -1,14 +1,22 @@
 import type { EdgeWear } from "../cutting/index.ts";
-import { requirePositive } from "../quantity/index.ts";
+import { largest } from "../quantity/index.ts";
 import { levelEdgeWear } from "./edge-wear.ts";
-import { WEAR_POINTS } from "./edge-wear-rates.ts";
 import { endBefore, endWithin } from "./life-end.ts";
 import type { LifeInput, LifeLimits } from "./life-input.ts";
-import { lifeLimitsOf } from "./life-limits.ts";
+import { lifeLimitsOf, USUAL_LARGEST_CHANGE } from "./life-limits.ts";
 import type { LifeEnd, LifeStep } from "./life-step.ts";
-import { copyOfPlace, enterNextBed, goDown, lowerEdges, type MarchPlace } from "./march-place.ts";
+import {
+  copyOfPlace,
+  enterNextBed,
+  goDown,
+  holesDrilled,
+  isThrough,
+  lowerEdges,
+  type MarchPlace,
+} from "./march-place.ts";
+import { requireSound } from "./sound-life.ts";
 import { type StateInBed, stateInBed } from "./state-in-bed.ts";
-import { wearStateOf } from "./wear-state.ts";
+import { type WearState, wearStateOf } from "./wear-state.ts";
 import { wornBit } from "./worn-bit.ts";
 
 /** A life marched to its end. */
@@ -19,16 +27,15 @@ export interface MarchedLife {
   readonly wear: readonly EdgeWear[];
   /** Diamond and carbide that the law has worn off each cutter [m³]. */
   readonly wornVolumes: readonly number[];
-  /** How often the edges were traced [-]. */
-  readonly traces: number;
+  /** Number of the bed that the bit stood in when it ended, from 0 [-]. */
+  readonly bedIndex: number;
+  /** Holes drilled to their end [-]. */
+  readonly holes: number;
+  /** How the bit was worn at the start. */
+  readonly start: WearState;
+  /** How the bit is worn in the end. */
+  readonly worn: WearState;
 }
-
-/**
- * Most height that a point of an edge may lose before the edges are traced anew where nobody says otherwise [m].
- *
- * @source (d) from the convergence of the footage, see docs/guide/checks.md
- */
-export const USUAL_LARGEST_CHANGE = 1e-4;
 
 // A point that wears by more than this share of the deepest cut between two traces trades places with its neighbours.
 const LARGEST_SHARE_OF_CUT = 0.3;
@@ -40,24 +47,24 @@ const LARGEST_HEATING = 25;
 const SMALLEST_CHANGE_SHARE = 1 / 64;
 // After a stretch in small steps the next may be longer by this much again.
 const REGAINING = 1.5;
-const SAME_DEPTH = 1e-9;
 // So that whoever drives the march hears from it now and then, however slow the wear is.
 const MOST_STEPS_UNHEARD = 200;
 
 /**
- * Marches a bit through its beds, hole after hole, giving each stretch as it is done; told `true` in answer, it stops there.
+ * Marches a bit through its beds, hole after hole, giving each stretch as it is done; told `true` in answer, it stops where
+ * the edges would be traced next.
  *
  * A stretch ends with its bed, or where an edge has worn so much that it must be traced anew. Between two traces rates and
  * loads of a bed stay as they are. After each trace the bed is looked at again: where it drills too differently, the way
  * back to the last trace is taken again in half the steps.
  *
- * @throws RangeError when the beds, holes or coefficients are not sound
+ * @throws RangeError when beds, holes, limits or coefficients are not sound, or a row has not a place for each cutter
  * @source (d) explicit march of the wear law, first order in the step
  */
 export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, boolean | undefined> {
-  requireSound(input);
-  const { layout, beds } = input;
   const limits = lifeLimitsOf(input);
+  requireSound(input, limits);
+  const { layout, beds } = input;
   const wearState = wearStateOf(layout);
   const wear = (input.wear ?? layout.cutters.map(levelEdgeWear)).map((row) => row.slice());
   const first = wearState(wear);
@@ -71,7 +78,6 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
     return found;
   };
   const steps: LifeStep[] = [];
-  let traces = 1;
   let share = 1;
   for (;;) {
     const back = copyOfPlace(place);
@@ -80,7 +86,6 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
     if (!end && changed > 0) {
       const next = wornBit(input, { wear: place.wear, now: place.worn, first });
       const after = stateInBed(next, beds[lastBed]);
-      traces++;
       if (share > SMALLEST_CHANGE_SHARE && differs(inBed(lastBed), after)) {
         share /= 2;
         place = back;
@@ -96,17 +101,17 @@ export function* lifeMarch(input: LifeInput): Generator<LifeStep, MarchedLife, b
       if ((yield step) && !told) told = { by: "stopped" };
     }
     if (told) {
-      return { end: told, steps, wear: place.wear, wornVolumes: [...place.wornVolumes], traces };
+      return {
+        end: told,
+        steps,
+        wear: place.wear,
+        wornVolumes: [...place.wornVolumes],
+        bedIndex: place.bed,
+        holes: holesDrilled(place, beds),
+        start: first,
+        worn: place.worn,
+      };
     }
-  }
-}
-
-function requireSound({ layout, beds, wear, holes = 1, largestChange = USUAL_LARGEST_CHANGE }: LifeInput): void {
-  requirePositive({ holes, largestChange, "number of beds": beds.length, "number of cutters": layout.cutters.length });
-  if (!Number.isInteger(holes)) throw new RangeError(`holes must be a whole number, got ${holes}`);
-  for (const { name, top, bottom } of beds) requirePositive({ [`thickness of ${name}`]: bottom - top });
-  for (const { length } of wear ?? []) {
-    if (length !== WEAR_POINTS) throw new RangeError(`wear needs ${WEAR_POINTS} points, got ${length}`);
   }
 }
 
@@ -145,7 +150,7 @@ function untilTraced({
     const ended = endBefore(now, limits);
     if (ended) return { steps, changed, lastBed, end: ended };
     const { lowering, fastestLowering, volumePerLength } = now.wear;
-    const ofCut = LARGEST_SHARE_OF_CUT * most(now.drilled.loads.deepest);
+    const ofCut = LARGEST_SHARE_OF_CUT * largest(now.drilled.loads.deepest);
     const allowed = share * largestChange * Math.min(1, Math.max(LEAST_SHARE_OF_CHANGE, ofCut / largestChange));
     if (!(allowed > changed)) break;
     const { bottom } = beds[place.bed];
@@ -166,7 +171,7 @@ function untilTraced({
     goDown(place, length, now.rate);
     steps.push(stepAt(place, now));
     if (passed) return { steps, changed, lastBed, end: passed.end };
-    const drilled = place.depth >= bottom - SAME_DEPTH && enterNextBed(place, beds, holes);
+    const drilled = isThrough(place, beds) && enterNextBed(place, beds, holes);
     if (drilled) return { steps, changed, lastBed, end: drilled };
   }
   return { steps, changed, lastBed };
@@ -175,7 +180,7 @@ function untilTraced({
 function stepAt({ hole, bed, depth, footage, time, worn }: MarchPlace, now: StateInBed): LifeStep {
   const { rate, binds, temperatures, drilled } = now;
   const { weight, torque } = drilled.bit;
-  const hottestTemperature = most(temperatures);
+  const hottestTemperature = largest(temperatures);
   return {
     footage,
     holeNumber: hole,
@@ -195,8 +200,6 @@ function stepAt({ hole, bed, depth, footage, time, worn }: MarchPlace, now: Stat
 function differs(before: StateInBed, after: StateInBed): boolean {
   return (
     Math.abs(after.drilled.advance / before.drilled.advance - 1) > LARGEST_ADVANCE_CHANGE ||
-    Math.abs(most(after.temperatures) - most(before.temperatures)) > LARGEST_HEATING
+    Math.abs(largest(after.temperatures) - largest(before.temperatures)) > LARGEST_HEATING
   );
 }
-
-const most = (row: Float64Array): number => row.reduce((high, value) => Math.max(high, value), 0);

@@ -1,7 +1,8 @@
 import type { RateLimitName } from "../cutting/index.ts";
+import type { WearState } from "./wear-state.ts";
 
 /** The bit at the end of one stretch of hole. */
-export interface LifeStep {
+export interface LifeStep extends WearState {
   /** Hole drilled with this bit so far, all holes together [m]. */
   readonly footage: number;
   /** Number of the hole, from 1 [-]. */
@@ -24,14 +25,6 @@ export interface LifeStep {
   readonly hottestTemperature: number;
   /** Number of the cutter that is hottest, from 1 [-]. */
   readonly hottestCutter: number;
-  /** Height worn off each cutter where it has lost most [m]. */
-  readonly wornHeights: readonly number[];
-  /** Mean wear grade of the cutters within two thirds of the radius, not rounded [-]. */
-  readonly innerGrade: number;
-  /** Mean wear grade of the cutters beyond, not rounded [-]. */
-  readonly outerGrade: number;
-  /** Diameter lost at the gauge [m]. */
-  readonly undergauge: number;
 }
 
 /** What ended a life. */
@@ -40,7 +33,7 @@ export type LifeEndName = "inner grade" | "outer grade" | "gauge" | "rate" | "he
 /** How a life ended. */
 export interface LifeEnd {
   readonly by: LifeEndName;
-  /** The figure that ended it; none where all holes were drilled or somebody stopped the reckoning [unit]. */
+  /** The figure that ended it, the holes where all were drilled; none where somebody stopped the reckoning [unit]. */
   readonly value?: number;
   /** The limit it met [unit]. */
   readonly limit?: number;

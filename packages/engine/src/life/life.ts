@@ -1,11 +1,9 @@
 import { type Finding, gravestFirst, runToEnd, type Working } from "../quantity/index.ts";
-import { levelEdgeWear } from "./edge-wear.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import { lifeFindings } from "./life-findings.ts";
 import type { LifeInput } from "./life-input.ts";
 import { lifeMarch, type MarchedLife } from "./life-march.ts";
 import { lifeWorking } from "./life-working.ts";
-import { wearStateOf } from "./wear-state.ts";
 
 /** The life of a bit in its ground. */
 export interface Life extends LifeFigures {
@@ -28,27 +26,12 @@ export function life(input: LifeInput): Life {
  *
  * @source (d) from the steps of the march
  */
-export function lifeOf(input: LifeInput, { end, steps, wear, wornVolumes }: MarchedLife): Life {
-  const last = steps.at(-1);
-  const wearState = wearStateOf(input.layout);
-  const { bottom } = input.beds[input.beds.length - 1];
-  const inLast = last !== undefined && last.bedIndex === input.beds.length - 1 && last.depth >= bottom - SAME_DEPTH;
-  const figures: LifeFigures = {
-    end,
-    steps,
-    footage: last?.footage ?? 0,
-    holes: last === undefined ? 0 : last.holeNumber - (inLast ? 0 : 1),
-    timeOnBottom: last?.timeOnBottom ?? 0,
-    start: wearState(input.wear ?? input.layout.cutters.map(levelEdgeWear)),
-    worn: wearState(wear),
-    wear,
-    wornVolumes,
-  };
+export function lifeOf(input: LifeInput, march: MarchedLife): Life {
+  const last = march.steps.at(-1);
+  const figures: LifeFigures = { ...march, footage: last?.footage ?? 0, timeOnBottom: last?.timeOnBottom ?? 0 };
   return {
     ...figures,
     findings: gravestFirst(lifeFindings(input, figures)),
     working: lifeWorking(input, figures),
   };
 }
-
-const SAME_DEPTH = 1e-9;

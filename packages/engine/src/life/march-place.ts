@@ -33,6 +33,19 @@ export function goDown(place: MarchPlace, length: number, rate: number): void {
   place.time += length / rate;
 }
 
+/** A bed ends where less than this is left of it [m]. */
+const SAME_DEPTH = 1e-9;
+
+/** Whether the bit stands at the bottom of its bed. */
+export function isThrough({ bed, depth }: MarchPlace, beds: readonly LifeBed[]): boolean {
+  return depth >= beds[bed].bottom - SAME_DEPTH;
+}
+
+/** Holes drilled to their end. */
+export function holesDrilled(place: MarchPlace, beds: readonly LifeBed[]): number {
+  return place.bed === beds.length - 1 && isThrough(place, beds) ? place.hole : place.hole - 1;
+}
+
 /** Wears every edge by what a length of hole takes; a negative length takes it back. */
 export function lowerEdges(place: MarchPlace, lowering: readonly Float64Array[], length: number): void {
   place.wear.forEach((row, i) => {

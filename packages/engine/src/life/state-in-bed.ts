@@ -7,11 +7,12 @@ import {
   type DrilledState,
   drillAtAdvance,
   type EdgeTrace,
+  limitMeasures,
   type RateLimitName,
   rateOfPenetration,
   type StateMeasure,
 } from "../cutting/index.ts";
-import { requirePositive } from "../quantity/index.ts";
+import { largest, requirePositive } from "../quantity/index.ts";
 import { type EdgeWearRates, edgeWearRates } from "./edge-wear-rates.ts";
 import type { HeldLimits, LifeBed } from "./life-input.ts";
 import { relativeAbrasivity, wearHeatFactor } from "./wear-law.ts";
@@ -81,12 +82,13 @@ const FLUSH = 1e-6;
 
 function heldState(
   bitInRock: BitInRock,
-  { name, weight, rotarySpeed, limits = {} }: LifeBed,
+  bed: LifeBed,
   exposure: readonly number[] | undefined,
 ): { drilled: DrilledState; binds: RateLimitName } {
+  const { name, weight, rotarySpeed } = bed;
   requirePositive({ weight, rotarySpeed });
   let held: { drilled: DrilledState; binds: RateLimitName } | undefined;
-  for (const { binds, measure, limit } of holdsOn({ weight, rotarySpeed, limits, exposure })) {
+  for (const { binds, measure, limit } of holdsOn(bed, exposure)) {
     if (held && !(measure(held.drilled) > limit)) continue;
     const advance = advanceWhere(bitInRock, measure, limit);
     if (advance === undefined || (held && advance >= held.drilled.advance)) continue;
@@ -103,28 +105,19 @@ interface Hold {
   readonly limit: number;
 }
 
-function holdsOn({
-  weight,
-  rotarySpeed,
-  limits,
-  exposure,
-}: {
-  readonly weight: number;
-  readonly rotarySpeed: number;
-  readonly limits: HeldLimits;
-  readonly exposure: readonly number[] | undefined;
-}): Hold[] {
+function holdsOn(
+  { response, weight, rotarySpeed, limits = {} }: LifeBed,
+  exposure: readonly number[] | undefined,
+): Hold[] {
   const { torque, power, advance, rate } = limits;
-  const holds: Hold[] = [{ binds: "weight", measure: ({ bit }) => bit.weight, limit: weight }];
-  if (torque !== undefined) holds.push({ binds: "torque", measure: ({ bit }) => bit.torque, limit: torque });
-  if (power !== undefined) holds.push({ binds: "power", measure: ({ bit }) => bit.torque * rotarySpeed, limit: power });
-  if (advance !== undefined) holds.push({ binds: "advance", measure: (state) => state.advance, limit: advance });
-  if (rate !== undefined) {
-    holds.push({ binds: "rate", measure: (state) => rateOfPenetration({ ...state, rotarySpeed }), limit: rate });
-  }
+  const measures = limitMeasures({ response, rotarySpeed });
+  const holds = Object.entries({ weight, torque, power, advance, rate }).flatMap(([name, limit]): Hold[] => {
+    const binds = name as keyof HeldLimits | "weight";
+    return limit === undefined ? [] : [{ binds, measure: measures[binds], limit }];
+  });
   if (exposure) {
     const used: StateMeasure = ({ loads }) =>
-      loads.deepest.reduce((most, depth, i) => Math.max(most, depth / Math.max(FLUSH, exposure[i])), 0);
+      largest(loads.deepest.map((depth, i) => depth / Math.max(FLUSH, exposure[i])));
     holds.push({ binds: "exposure", measure: used, limit: 1 });
   }
   return holds;

@@ -1,7 +1,8 @@
 export { type Band, band, exactBand, mapBand } from "./band.ts";
 export { type BracketedRootInput, bracketedRoot } from "./bracketed-root.ts";
-export { FRESH_WATER_DENSITY, STANDARD_GRAVITY } from "./constants.ts";
+export { FRESH_WATER_DENSITY, INCH, STANDARD_GRAVITY } from "./constants.ts";
 export { type Finding, gravestFirst, type Severity } from "./finding.ts";
+export { largest } from "./largest.ts";
 export { percentile } from "./percentile.ts";
 export { type BandLaw, bandPercentile, FARTHEST_SHARE } from "./percentile-of-band.ts";
 export { normalPercentile } from "./percentile-of-normal.ts";

@@ -1,4 +1,4 @@
-import { readIn, recalledFrom, type Source } from "../quantity/index.ts";
+import { recalledFrom, type Source } from "../quantity/index.ts";
 import { inches } from "./field-sizes.ts";
 
 /** The regular rotary threads that carry bits of this trade. */
@@ -77,35 +77,4 @@ export const REGULAR_CONNECTIONS: readonly RegularConnection[] = [
     bitBevelDiameter: inches(7.375),
     source: STANDARD,
   },
-];
-
-/** Bevel diameter of a collar's shoulder for a thread and a collar size. */
-export interface CollarBevel {
-  readonly thread: RegularThread;
-  /** Outer diameter of the collar [m]. */
-  readonly collarDiameter: number;
-  /** Bevel diameter [m]. */
-  readonly bevelDiameter: number;
-  readonly source: Source;
-}
-
-function bevel(thread: RegularThread, collar: number, diameter: number): CollarBevel {
-  return {
-    thread,
-    collarDiameter: inches(collar),
-    bevelDiameter: inches(diameter),
-    source: readIn("trade sheet after the API standard, the standard itself not read"),
-  };
-}
-
-/** Bevel diameters of collars. */
-export const COLLAR_BEVELS: readonly CollarBevel[] = [
-  bevel("2 3/8 REG", 3.125, 3.016),
-  bevel("2 3/8 REG", 3.375, 3.203),
-  bevel("2 7/8 REG", 3.875, 3.578),
-  bevel("3 1/2 REG", 4.375, 4.125),
-  bevel("3 1/2 REG", 4.5, 4.266),
-  bevel("4 1/2 REG", 5.5, 5.422),
-  bevel("4 1/2 REG", 5.75, 5.484),
-  bevel("4 1/2 REG", 6, 5.672),
 ];

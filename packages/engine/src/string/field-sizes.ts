@@ -1,8 +1,9 @@
+import { INCH } from "../quantity/index.ts";
+
 /**
  * The lists of this room are printed in inches, feet and pounds; these turn them into SI by the exact definitions
  * (inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s²). For the lists only; relations know SI alone.
  */
-const INCH = 0.0254;
 const FOOT = 12 * INCH;
 const POUND_FORCE = 0.45359237 * 9.80665;
 
@@ -34,11 +35,6 @@ export function footPounds(value: number): number {
 /** US gallons a minute in cubic metres a second. */
 export function gallonsPerMinute(value: number): number {
   return (value * 231 * INCH ** 3) / 60;
-}
-
-/** Cubic feet a minute in cubic metres a second. */
-export function cubicFeetPerMinute(value: number): number {
-  return (value * FOOT ** 3) / 60;
 }
 
 /** Pounds for each square inch in pascals. */

@@ -13,7 +13,7 @@ import {
 } from "./field-sizes.ts";
 import { MAKE_UP_TORQUES, makeUpTorque } from "./make-up-torque.ts";
 import { pinFindings, pinForBitSize } from "./pin-for-bit-size.ts";
-import { RATED_RIGS, RIG_AIR_PRESSURE, RIG_CLASSES } from "./rig-class-list.ts";
+import { RATED_RIGS, RIG_CLASSES } from "./rig-class-list.ts";
 
 describe("the pin of a bit", () => {
   it("takes a size just on a band's edge into that band", () => {
@@ -60,7 +60,6 @@ describe("the lists", () => {
     expect(footPounds(1)).toBeCloseTo(1.3558179483, 9);
     expect(gallonsPerMinute(1)).toBeCloseTo(6.30901964e-5, 12);
     expect(poundsPerSquareInch(1)).toBeCloseTo(6894.757293, 5);
-    expect(RIG_AIR_PRESSURE / poundsPerSquareInch(350)).toBeCloseTo(1, 5);
   });
   it("hold pipe whose nominal weight lies above its plain weight by no more than the joints make", () => {
     for (const pipe of DRILL_PIPES) {

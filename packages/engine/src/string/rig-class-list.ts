@@ -1,12 +1,5 @@
 import { type Band, band, commonPractice, readIn, type Source } from "../quantity/index.ts";
-import {
-  cubicFeetPerMinute,
-  footPounds,
-  gallonsPerMinute,
-  inches,
-  poundsForce,
-  poundsPerSquareInch,
-} from "./field-sizes.ts";
+import { footPounds, gallonsPerMinute, inches, poundsForce, poundsPerSquareInch } from "./field-sizes.ts";
 
 /** What rigs of a class have; the middle of each band is the middle of the range, not a measured mean. */
 export interface RigClass {
@@ -83,24 +76,3 @@ export const RATED_RIGS: readonly RatedRig[] = [
     source: readIn("US Navy training manual 14080"),
   },
 ];
-
-/**
- * Flow of the compressors on rigs of this trade, 750 to 1,170 cfm [m³/s].
- *
- * @source (c) common practice, no source
- */
-export const RIG_AIR_FLOW: Band = range(750, 1170, cubicFeetPerMinute);
-
-/**
- * Pressure of the compressors on rigs of this trade, 350 psi above the atmosphere [Pa].
- *
- * @source (c) common practice, no source
- */
-export const RIG_AIR_PRESSURE = 2.41317e6;
-
-/**
- * Share of its swept volume that a piston mud pump delivers [-].
- *
- * @source (c) common practice, no source
- */
-export const PISTON_PUMP_EFFICIENCY: Band = { low: 0.85, mid: 0.875, high: 0.9 };

@@ -1,6 +1,7 @@
 import { commonPractice, derivedFrom, type Finding } from "../quantity/index.ts";
 import { pinFindings } from "./pin-for-bit-size.ts";
 import type { StringFigures, StringStationInput } from "./string-state.ts";
+import type { JointRow } from "./weight-by-depth.ts";
 
 /**
  * What an engineer would remark on a string; messages leave figures to `value` and `limit`, which carry their unit.
@@ -56,16 +57,17 @@ function ratingFindings(
   { rows }: StringFigures,
 ): Finding[] {
   const findings: Finding[] = [];
-  const deepest = rows[rows.length - 1];
-  const hoist = rows.find((row) => row.verdict === "hoist short");
-  if (hoist && limits?.hoistRating !== undefined) {
+  const lift = (row: JointRow) => row.hangingWeight + topHeadWeight + drag;
+  const { hoistRating = Number.POSITIVE_INFINITY } = limits ?? {};
+  const hoist = rows.find((row) => lift(row) > hoistRating);
+  if (hoist) {
     findings.push({
       code: "string.hoist-short",
       severity: "stop",
       where: `joint ${hoist.joint}`,
       message: "From this joint on the string is heavier than the hoist may lift. Lighter pipe or a larger rig.",
-      value: deepest.hangingWeight + topHeadWeight + drag,
-      limit: limits.hoistRating,
+      value: lift(rows[rows.length - 1]),
+      limit: hoistRating,
       unit: "N",
       source: BALANCE,
     });
@@ -77,7 +79,7 @@ function ratingFindings(
       severity: "stop",
       where: `joint ${joint.joint}`,
       message: "The load on the topmost joint passes what it may carry. Heavier pipe, less push, or a lighter string.",
-      value: Math.max(joint.feedForce, joint.hangingWeight + topHeadWeight + drag),
+      value: Math.max(joint.feedForce, lift(joint)),
       limit: limits.topJointRating,
       unit: "N",
       source: BALANCE,

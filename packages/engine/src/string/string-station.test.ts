@@ -98,6 +98,23 @@ describe("remarks on a string", () => {
     );
   });
 
+  it("start to push at once where the pull-down overcomes drag too, and count the drag where it does not", () => {
+    const pullDownRating = poundsForce(8000);
+    const dragged = (drag: number) => stringStation({ ...well, drag, limits: { pullDownRating } });
+    // 6125 - 8000 + 1000 lbf: the rig has 875 lbf to spare before anything hangs.
+    expect(dragged(poundsForce(1000)).fullWeightDepth).toBe(0);
+    expect(dragged(poundsForce(1000)).findings.map(({ code }) => code)).not.toContain("string.pull-down-short");
+    // 6125 - 8000 + 3000 lbf = 1125 lbf, carried by collars of 46.8 lb/ft in mud.
+    expect((dragged(poundsForce(3000)).fullWeightDepth ?? 0) / feet(1)).toBeCloseTo(1125 / (0.8687 * 46.8), 1);
+  });
+
+  it("tell of the hoist also where the topmost joint is overloaded before", () => {
+    const limits = { hoistRating: poundsForce(5000), topJointRating: poundsForce(4000) };
+    expect(codes({ ...well, limits })).toEqual(
+      expect.arrayContaining(["stop string.hoist-short", "stop string.top-joint-overloaded"]),
+    );
+  });
+
   it("stop at a string heavier than the hoist or the top joint may carry", () => {
     expect(codes({ ...well, limits: { hoistRating: poundsForce(5000) } })).toContain("stop string.hoist-short");
     expect(codes({ ...well, limits: { topJointRating: poundsForce(5250) } })).toContain(

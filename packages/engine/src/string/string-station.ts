@@ -26,7 +26,7 @@ export function stringStation(input: StringStationInput): StringStation {
 }
 
 function stringFigures(input: StringStationInput): StringFigures {
-  const { targetWeight, limits, thread, subDiameter, drillingTorque, rotarySpeed } = input;
+  const { limits, thread, subDiameter, drillingTorque, rotarySpeed } = input;
   const pullDown = limits?.pullDownRating;
   const torqueRow =
     thread !== undefined && subDiameter !== undefined ? makeUpTorque({ thread, subDiameter }) : undefined;
@@ -34,15 +34,20 @@ function stringFigures(input: StringStationInput): StringFigures {
     buoyancyFactor: buoyancyFactor(input.fluidDensity),
     rows: weightByDepth(input),
     balanceDepth: balanceDepth(input),
-    ...(pullDown === undefined
-      ? {}
-      : { fullWeightDepth: balanceDepth({ ...input, targetWeight: Math.max(0, targetWeight - pullDown) }) }),
+    ...(pullDown === undefined ? {} : { fullWeightDepth: fullWeightDepth(input, pullDown) }),
     neutralPoint: neutralPoint(input),
     ...(torqueRow ? { makeUpTorque: torqueRow } : {}),
     ...(drillingTorque !== undefined && rotarySpeed !== undefined
       ? { rotaryPower: rotaryPower({ torque: drillingTorque, rotarySpeed }) }
       : {}),
   };
+}
+
+/** What the rig does not push must hang: drag counts before anything can be too much. */
+function fullWeightDepth(input: StringStationInput, pullDown: number): number {
+  const { makeUp, fluidDensity, targetWeight, topHeadWeight = 0, drag = 0 } = input;
+  const hanging = targetWeight - pullDown + drag - topHeadWeight;
+  return lengthThatWeighs({ makeUp, fluidDensity, weight: Math.max(0, hanging) });
 }
 
 function neutralPoint({ makeUp, fluidDensity, targetWeight, depth }: StringStationInput): NeutralPoint {

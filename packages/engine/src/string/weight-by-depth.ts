@@ -49,8 +49,8 @@ export interface JointRow {
 /**
  * Feed force for a wanted weight on bit, joint by joint down to the depth.
  *
- * For each joint the whole string made up so far is counted as hanging in fluid: the part still above ground weighs a
- * little more, at most an eighth of one joint.
+ * Each row is its joint drilled down, the whole string in the hole and in fluid. While a joint still stands above ground it
+ * weighs as in air: more by 1 - BF of it, an eighth in water and more in heavier mud.
  *
  * @throws RangeError when a length or weight is out of range
  * @source (d) balance of forces along the string at each joint

@@ -84,7 +84,7 @@ function jointsToShow(joints: readonly JointInBed[]): readonly JointInBed[] {
 }
 
 /** What the flow loses, lifts and cools. */
-export function flowLines({ cut, flow, bit }: Workup, figures: Figures): string[] {
+export function flowLines({ cut, flow, bit, inquiry }: Workup, figures: Figures): string[] {
   if (cut.beds.length === 0) return ["Nothing is drilled with this bit, so no flow is asked for."];
   const { circuit, leastAirFlow } = flow;
   const ports = `${bit.ports.count} ports of ${figures.of("diameter", bit.ports.diameter)}`;
@@ -95,6 +95,11 @@ export function flowLines({ cut, flow, bit }: Workup, figures: Figures): string[
     ];
   }
   const { cleaning, coolingFlow } = circuit;
+  const coolingSet = inquiry.overrides.limits?.coolingFlow;
+  const cooling =
+    coolingSet === undefined
+      ? `practice asks for ${figures.range("flow", coolingFlow.low, coolingFlow.high)}`
+      : `the limit set by hand asks for ${figures.of("flow", coolingSet)}`;
   return [
     ...textTable(
       ["stretch", "length", "speed", "loss", "flow is"],
@@ -112,7 +117,7 @@ export function flowLines({ cut, flow, bit }: Workup, figures: Figures): string[
       [0, 4],
     ),
     "",
-    `Flow ${figures.of("flow", flow.flow)}; practice asks for ${figures.range("flow", coolingFlow.low, coolingFlow.high)} to cool the bit.`,
+    `Flow ${figures.of("flow", flow.flow)}; ${cooling} to cool the bit.`,
     `Uphole ${figures.of("uphole speed", circuit.slowestAnnulus.speed)} at the slowest, ${circuit.slowestAnnulus.name}; chips fall back at ${figures.range("uphole speed", cleaning.slip.speed.low, cleaning.slip.speed.high)}.`,
     `The flow cleans up to ${figures.range("rate", cleaning.rateCeiling.low, cleaning.rateCeiling.high)}.`,
   ];

@@ -173,8 +173,8 @@ function isLeached({ bit }: ResolvedTraveler, { advice }: LifeQuestion): boolean
 }
 
 /**
- * Footage at the ends of the coefficient's band. The march sees coefficient and way only as a product, so that ten times the
- * coefficient goes a tenth as far; the short end is marched, the long one reckoned so.
+ * Footage at the ends of the coefficient's band: the short end is marched, the long one scaled. The march sees coefficient and
+ * way only as a product, so that in one bed a tenth of the coefficient goes just ten times as far; through many beds nearly.
  */
 function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band; working: Working[] } {
   const { low, mid, high } = WEAR_COEFFICIENT;
@@ -182,7 +182,6 @@ function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band;
   const short = life({ ...input, wearCoefficient: (coefficient * high) / mid }).footage;
   const worn = end.by !== "holes drilled" && end.by !== "stopped";
   const value = band(Math.min(short, footage), footage, worn ? (footage * mid) / low : footage);
-  const source = derivedFrom("the march at both ends of the band of the wear coefficient");
   return {
     value,
     working: [
@@ -192,7 +191,7 @@ function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band;
         inputs: [given("k_high", "wear coefficient", (coefficient * high) / mid, "m²/N", "band, no source")],
         value: value.low,
         unit: "m",
-        source,
+        source: derivedFrom("the march at the high end of the band of the wear coefficient"),
       },
       ...(worn
         ? [
@@ -206,7 +205,7 @@ function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band;
               ],
               value: value.high,
               unit: "m",
-              source,
+              source: derivedFrom("footage scaled, not marched: coefficient and way count only as a product"),
             },
           ]
         : []),
