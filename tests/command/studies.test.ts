@@ -117,6 +117,19 @@ describe("bitwright life", () => {
     expect(sheetsIn("life")).toEqual(["heat.svg", "life.csv", "life.svg"]);
   });
 
+  it("draws lives over what is not known, the same for the same seed, and draws them as a sheet", () => {
+    const run = (seed: string, ...more: string[]) =>
+      bitwright("life", houseWell, "--holes", "3", "--samples", "4", "--seed", seed, ...more);
+    const { status, out } = run("5", "--out", join(folder.path, "life-bands"));
+    expect(status).toBe(0);
+    expect(out).toMatch(/hole drilled +[\d,]+ ft \/ [\d,]+ ft \/ [\d,]+ ft/);
+    expect(out).toMatch(/of 4 lives, seed 5/);
+    expect(sheetsIn("life-bands")).toEqual(["heat.svg", "life-bands.svg", "life.csv", "life.svg"]);
+    expect(run("5").out).toBe(run("5").out);
+    expect(run("5").out).not.toBe(run("6").out);
+    expect(bitwright("life", houseWell, "--samples", "none").err).toMatch(/^--samples: got "none"/);
+  });
+
   it("wears sooner with a larger wear coefficient", () => {
     const feet = (factor: string) => {
       const [, text = ""] = /^([\d,]+) ft in/.exec(bitwright("life", houseWell, "--wear", factor).out) ?? [];

@@ -91,6 +91,8 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .argument("<traveler>", "traveler file")
     .option("--holes <count>", "most holes of this column to drill")
     .option("--wear <factor>", "wear coefficient as a multiple of the default")
+    .option("--samples <count>", "lives to draw over what is not known of wear and ground; 40 tell enough")
+    .option("--seed <number>", "the same seed gives the same draws")
     .option("--out <folder>", "write the picture, the curves and the march there")
     .action(async (file, options) => endWith(await lifeCommand(file, options, terminal)));
   command("solve-layout", "layouts that are even and steady at once, to choose from")

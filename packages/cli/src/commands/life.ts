@@ -1,15 +1,27 @@
 import { join } from "node:path";
 import type { Finding, LifeStep } from "@bitwright/engine";
-import { holesInWords, LIMIT_SHORT, lifeSheets } from "@bitwright/shop";
+import {
+  endsText,
+  holesInWords,
+  LIFE_FIGURES,
+  LIMIT_SHORT,
+  lifeBandText,
+  lifeDriversText,
+  lifeSheets,
+} from "@bitwright/shop";
 import {
   formatQuantity,
   type HeatCurves,
   inUnit,
+  type LifeBands,
+  type LifeFigure,
   type LifeStation,
+  lifeBandsInSteps,
   lifeStationInSteps,
   MOST_HOLES,
   type QuantityKind,
   type UnitSystem,
+  USUAL_SEED,
   workUp,
 } from "@bitwright/traveler";
 import { columns } from "../columns.ts";
@@ -25,12 +37,15 @@ import { wholeNumber } from "../whole-number.ts";
 export interface LifeCommandOptions {
   readonly holes?: string;
   readonly wear?: string;
+  readonly samples?: string;
+  readonly seed?: string;
   readonly out?: string;
   readonly json?: boolean;
   readonly units: UnitSystem;
 }
 
 const MOST_ASKED = 100_000;
+const MOST_SAMPLES = 10_000;
 const LARGEST_FACTOR = 1000;
 /** Rows of the table, about. */
 const ROWS = 20;
@@ -43,6 +58,8 @@ export async function lifeCommand(file: string, options: LifeCommandOptions, ter
   const { out, json, units } = options;
   const holes = wholeNumber("--holes", options.holes, MOST_HOLES, 1, MOST_ASKED);
   const wearFactor = wearFactorOf(options.wear);
+  const samples = wholeNumber("--samples", options.samples, 0, 1, MOST_SAMPLES);
+  const seed = wholeNumber("--seed", options.seed, USUAL_SEED, 0, Number.MAX_SAFE_INTEGER);
   const workup = workUp(readTraveler(file));
   const { result: station, stopped } = await longWork(
     (shouldStop) => lifeStationInSteps(workup.inquiry, workup, { holes, wearFactor, shouldStop }),
@@ -52,14 +69,42 @@ export async function lifeCommand(file: string, options: LifeCommandOptions, ter
         `life: ${formatQuantity("depth", footage, units, { figures: 3 })} drilled, hole ${holeNumber} of ${holes} at most, outer grade ${outerGrade.toFixed(1)}`,
     },
   );
-  const sheets = out === undefined ? [] : lifeSheets(workup, station, { units, program: PROGRAM });
+  const sampled =
+    samples === 0 || stopped
+      ? { result: undefined, stopped }
+      : await longWork((shouldStop) => lifeBandsInSteps(workup, { samples, seed, holes, wearFactor, shouldStop }), {
+          terminal,
+          progressLine: ({ done, of }) => `life: ${done} of ${of} lives (${Math.round((100 * done) / of)} %)`,
+        });
+  const spread = sampled.result;
+  const sheets = out === undefined ? [] : lifeSheets(workup, station, { units, program: PROGRAM }, spread);
   for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
-  if (json) terminal.say(lifeJson(station));
+  if (json) terminal.say(lifeJson({ ...station, ...(spread ? { spread } : {}) }));
   else {
     terminal.say(lifeText(station, units));
+    if (spread) terminal.say(`\n${spreadText(spread, units)}`);
     if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
   }
-  return stopped ? STOPPED_EARLY : 0;
+  return sampled.stopped ? STOPPED_EARLY : 0;
+}
+
+/** The spread of a life as a table, with what ended the lives. */
+function spreadText(spread: LifeBands, units: UnitSystem): string {
+  const { samples, asked, seed } = spread.bands;
+  const figures = Object.keys(LIFE_FIGURES) as LifeFigure[];
+  const lives = samples < asked ? `the ${samples} done of ${asked}` : String(samples);
+  return [
+    columns(
+      ["over what is not known", "P10 / P50 / P90", "driven by"],
+      figures.map((figure) => [
+        LIFE_FIGURES[figure].name,
+        lifeBandText(spread, figure, units),
+        lifeDriversText(spread, figure),
+      ]),
+      [0, 2],
+    ),
+    `Ended by ${endsText(spread)} of ${lives} lives, seed ${seed}. Wear, cooling, and the strength and abrasivity of every bed are drawn from their bands.`,
+  ].join("\n");
 }
 
 function wearFactorOf(text: string | undefined): number {
@@ -74,7 +119,7 @@ function wearFactorOf(text: string | undefined): number {
 }
 
 /** The station as JSON in SI; typed arrays as plain lists. */
-function lifeJson(station: LifeStation): string {
+function lifeJson(station: LifeStation & { readonly spread?: LifeBands }): string {
   return JSON.stringify(station, (_, value: unknown) => (value instanceof Float64Array ? [...value] : value), 2);
 }
 

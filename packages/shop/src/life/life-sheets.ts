@@ -1,19 +1,21 @@
-import type { LifeStation, Workup } from "@bitwright/traveler";
+import type { LifeBands, LifeStation, Workup } from "@bitwright/traveler";
 import { holeOf, type Sheet, type SheetOptions, titleOf } from "../sheets.ts";
 import { heatDrawing } from "./heat-drawing.ts";
+import { lifeBandsDrawing } from "./life-bands-drawing.ts";
 import { lifeCsv } from "./life-csv.ts";
 import { lifeDrawing } from "./life-drawing.ts";
 
-/** The sheets of a life: the march as a drawing and as a table, the curves of critical weight; none without a life. */
+/** The sheets of a life: the march as a drawing and as a table, the curves of critical weight, its spread where it was sampled; none without a life. */
 export function lifeSheets(
   workup: Workup,
   { life, beds, limits, footageBand, heatCurves }: LifeStation,
   { units, program }: SheetOptions,
+  spread?: LifeBands,
 ): Sheet[] {
   if (!life) return [];
   const title = titleOf(workup, program);
   const hole = holeOf(workup);
-  const of = heatCurves ? 2 : 1;
+  const of = 1 + (heatCurves ? 1 : 0) + (spread ? 1 : 0);
   return [
     {
       name: "life.svg",
@@ -32,6 +34,14 @@ export function lifeSheets(
           {
             name: "heat.svg",
             text: heatDrawing({ heatCurves, beds, units, hole, title: { ...title, sheet: `2 of ${of}` } }),
+          },
+        ]
+      : []),
+    ...(spread
+      ? [
+          {
+            name: "life-bands.svg",
+            text: lifeBandsDrawing({ spread, life, units, hole, title: { ...title, sheet: `${of} of ${of}` } }),
           },
         ]
       : []),

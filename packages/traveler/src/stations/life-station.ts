@@ -83,23 +83,9 @@ export function* lifeStationInSteps(
   question: LifeQuestion,
   { holes = MOST_HOLES, wearFactor = 1, shouldStop = () => false }: LifeOptions = {},
 ): Generator<LifeStep, LifeStation, void> {
-  const beds = lifeBeds(traveler, question);
-  const tableLimit = isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT;
-  const limits = lifeLimitsOf({ tableLimit });
+  const { input, limits, films } = lifeQuestion(traveler, question, { holes, wearFactor });
+  const { beds, kernel } = input;
   if (beds.length === 0) return { beds, holes, limits, findings: [], working: [] };
-  const films = filmsOf(traveler, question);
-  const kernel = compiledKernel();
-  const input: LifeInput = {
-    layout: question.bit.layout,
-    beds,
-    holes,
-    fluidTemperature: traveler.inquiry.fluid.temperature,
-    films: films?.films ?? barelyCooled(question),
-    exposure: question.bit.review.body.exposure,
-    tableLimit,
-    kernel,
-    ...(wearFactor === 1 ? {} : { wearCoefficient: wearFactor * WEAR_COEFFICIENT.mid }),
-  };
   const march = lifeMarch(input);
   let step = march.next();
   while (!step.done) {
@@ -119,6 +105,31 @@ export function* lifeStationInSteps(
     heatCurves,
     findings: gravestFirst([...lived.findings, ...(films?.findings ?? [])]),
     working: [...lived.working, ...spread.working, ...(films?.working ?? [])],
+  };
+}
+
+/** What the engine is asked for a life, with what ends it and the cooling it comes from. */
+export function lifeQuestion(
+  traveler: ResolvedTraveler,
+  question: LifeQuestion,
+  { holes = MOST_HOLES, wearFactor = 1 }: Pick<LifeOptions, "holes" | "wearFactor"> = {},
+): { readonly input: LifeInput; readonly limits: LifeLimits; readonly films?: CutterFilms } {
+  const tableLimit = isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT;
+  const films = filmsOf(traveler, question);
+  return {
+    input: {
+      layout: question.bit.layout,
+      beds: lifeBeds(traveler, question),
+      holes,
+      fluidTemperature: traveler.inquiry.fluid.temperature,
+      films: films?.films ?? barelyCooled(question),
+      exposure: question.bit.review.body.exposure,
+      tableLimit,
+      kernel: compiledKernel(),
+      ...(wearFactor === 1 ? {} : { wearCoefficient: wearFactor * WEAR_COEFFICIENT.mid }),
+    },
+    limits: lifeLimitsOf({ tableLimit }),
+    ...(films ? { films } : {}),
   };
 }
 

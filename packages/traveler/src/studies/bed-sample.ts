@@ -47,12 +47,11 @@ export type BedFigure =
 export type BedInputs = Readonly<Partial<Record<BedUncertainty, UncertainInput>>>;
 
 /** How well a fluid cools a cutter against the film that is worked with, low, middle and high [-]. */
-const COOLING: Band = mapBand(FILM_COEFFICIENT_RANGE, (coefficient) => coefficient / FILM_COEFFICIENT_RANGE.mid);
+export const COOLING: Band = mapBand(FILM_COEFFICIENT_RANGE, (coefficient) => coefficient / FILM_COEFFICIENT_RANGE.mid);
 
 /** What is not known of a bed. Strength, ratios and frictions are known by a factor, the friction angle by a difference. */
 export function inputsOf(traveler: ResolvedTraveler, studied: StudiedBit, { cut, limits }: StudiedBed): BedInputs {
   const { rock, confinedStrength } = cut.ground;
-  const byFactor = (band: Band): UncertainInput => ({ band, law: band.low > 0 ? "log-normal" : "normal" });
   const cleans = cleaningBand(traveler, studied, limits);
   return {
     strength: byFactor(confinedStrength),
@@ -64,6 +63,11 @@ export function inputsOf(traveler: ResolvedTraveler, studied: StudiedBit, { cut,
     "cooling by the fluid": byFactor(COOLING),
     ...(cleans ? { "what the flow cleans": byFactor(cleans) } : {}),
   };
+}
+
+/** A quantity that is known by a factor; one that may be nothing is known by a difference. */
+export function byFactor(band: Band): UncertainInput {
+  return { band, law: band.low > 0 ? "log-normal" : "normal" };
 }
 
 /** What the flow cleans by the slip methods, where it is what limits the rate and not a figure set by hand. */
@@ -95,7 +99,7 @@ export function sampleOf(
     rotarySpeed,
     weight,
     limits: { ...withoutWeight(limits), ...(cleans === undefined ? {} : { rate: cleans }) },
-    heat: cooledBy(heat, values["cooling by the fluid"]),
+    heat: cooledHeat(heat, values["cooling by the fluid"]),
   });
   const { advance, bit } = run.free;
   const { torque } = bit;
@@ -120,9 +124,13 @@ function withoutWeight({ weight: _, ...others }: RateLimits): RateLimits {
   return others;
 }
 
-function cooledBy(heat: HeatConditions, factor: number): HeatConditions {
+function cooledHeat(heat: HeatConditions, factor: number): HeatConditions {
   const { film } = heat;
   if (!film) return heat;
-  const scaled = (one: CoolingFilm): CoolingFilm => ({ ...one, coefficient: one.coefficient * factor });
-  return { ...heat, film: "coefficient" in film ? scaled(film) : film.map(scaled) } as HeatConditions;
+  return { ...heat, film: "coefficient" in film ? cooledBy(film, factor) : film.map((one) => cooledBy(one, factor)) };
+}
+
+/** A film that cools so many times as well. */
+export function cooledBy(film: CoolingFilm, factor: number): CoolingFilm {
+  return { ...film, coefficient: film.coefficient * factor };
 }

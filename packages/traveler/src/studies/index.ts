@@ -9,6 +9,14 @@ export {
   USUAL_SEED,
 } from "./bands-study.ts";
 export type { BedFigure, BedInputs, BedUncertainty } from "./bed-sample.ts";
+export {
+  type LifeBands,
+  type LifeBandsOptions,
+  type LifeFigure,
+  lifeBands,
+  lifeBandsInSteps,
+  USUAL_LIVES,
+} from "./life-bands.ts";
 export { type BedMap, type InsidePoint, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
 export { type RuleBox, ruleBox } from "./rule-box.ts";
 export {

@@ -6,6 +6,7 @@ import { parseTraveler } from "../document/index.ts";
 import { workUp } from "../work-up.ts";
 import type { Workup } from "../workup.ts";
 import { type BandsStudy, bandsStudy, bandsStudyInSteps } from "./bands-study.ts";
+import { lifeBands, lifeBandsInSteps } from "./life-bands.ts";
 import { runFindings } from "./map-findings.ts";
 import { type MapStudy, mapStudy } from "./map-study.ts";
 import { studiedBeds } from "./studied-beds.ts";
@@ -189,5 +190,51 @@ describe("bandsStudy", () => {
     const [bed] = bandsStudy(byHand, { samples: 5, bed: "shale" }).beds;
     expect(bed.inputs["what the flow cleans"]).toBeUndefined();
     expect(bed.bands.figures.rate.band?.high).toBeLessThanOrEqual(((60 * 0.3048) / 3600) * (1 + 1e-9));
+  });
+});
+
+describe("lifeBands", () => {
+  const options = { samples: 6, seed: 3, holes: 60 } as const;
+
+  it("is the same for the same seed, in order, and says what ended the lives", () => {
+    const spread = lifeBands(workup, options) ?? expect.fail("no life");
+    expect(lifeBands(workup, options)).toEqual(spread);
+    for (const { band, drivers } of Object.values(spread.bands.figures)) {
+      const { low, mid, high } = band ?? expect.fail("no band");
+      expect(low <= mid && mid <= high).toBe(true);
+      expect(drivers.length).toBe(Object.keys(spread.inputs).length);
+    }
+    expectClose(
+      spread.bands.outcomes.reduce((sum, { share }) => sum + share, 0),
+      1,
+      1e-12,
+    );
+    expect(Object.keys(spread.inputs)).toContain("strength of bed 2, limestone");
+  });
+
+  it("draws wear around what returned bits have shown, and goes as far as it wears less", () => {
+    const [usual, thrice] = [1, 3].map((wearFactor) => lifeBands(workup, { ...options, wearFactor }));
+    const { band } = usual?.inputs["wear coefficient"] ?? expect.fail("not drawn");
+    expectClose(thrice?.inputs["wear coefficient"].band.mid ?? 0, 3 * band.mid, 1e-12);
+    const mid = (spread: typeof usual) => spread?.bands.figures.footage.band?.mid ?? Number.NaN;
+    // The march sees coefficient and way as a product: three times the wear goes a third as far, through two beds nearly.
+    expect(mid(usual) / mid(thrice)).toBeGreaterThan(2);
+    expect(mid(usual) / mid(thrice)).toBeLessThan(4);
+  });
+
+  it("tells how far it is, and ends with the lives it has when asked to", () => {
+    const told: string[] = [];
+    const steps = lifeBandsInSteps(workup, { ...options, shouldStop: () => told.length >= 2 });
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) told.push(`${step.value.done}/${step.value.of}`);
+    expect(told.slice(0, 2)).toEqual(["1/6", "2/6"]);
+    expect(step.value?.bands.samples).toBeLessThan(6);
+  });
+
+  it("has nothing to spread where no bed is drilled", () => {
+    const gravel = worked((traveler) => {
+      traveler.ground.beds = [{ top: "0 ft", bottom: "300 ft", rock: "gravel" }] as never;
+    });
+    expect(lifeBands(gravel, options)).toBeUndefined();
   });
 });
