@@ -53,7 +53,7 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const string = stringStation(resolved, cut.beds);
   const stability = stabilityStation(resolved, { bit, cut });
   const flow = flowStation(resolved, { ...washed, ...fastestChip(cut.beds) });
-  const life = lifeStation(resolved, { advice, bit, cut, flow });
+  const life = lifeStation(resolved, { advice, bit, cut, flow }, { kernel });
   const findings = gravestFirst([
     ...named("inquiry", inquiryFindings(resolved, cut.beds)),
     ...named("ground", ground.findings),

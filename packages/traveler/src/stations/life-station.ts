@@ -3,6 +3,7 @@ import {
   band,
   COBALT_TABLE_LIMIT,
   type CutterFilms,
+  type CuttingKernel,
   compiledKernel,
   derivedFrom,
   type Finding,
@@ -45,6 +46,8 @@ export interface LifeOptions {
   readonly wearFactor?: number;
   /** Asked after every stretch; true ends the life with what it has. */
   readonly shouldStop?: () => boolean;
+  /** What runs the loops; a kernel of its own where none is named. No figure depends on it. */
+  readonly kernel?: CuttingKernel | undefined;
 }
 
 /** How far a bit goes in this ground. */
@@ -81,10 +84,10 @@ export function lifeStation(
 export function* lifeStationInSteps(
   traveler: ResolvedTraveler,
   question: LifeQuestion,
-  { holes = MOST_HOLES, wearFactor = 1, shouldStop = () => false }: LifeOptions = {},
+  { shouldStop = () => false, ...asked }: LifeOptions = {},
 ): Generator<LifeStep, LifeStation, void> {
-  const { input, limits, films } = lifeQuestion(traveler, question, { holes, wearFactor });
-  const { beds, kernel } = input;
+  const { input, limits, films } = lifeQuestion(traveler, question, asked);
+  const { beds, holes = MOST_HOLES, kernel } = input;
   if (beds.length === 0) return { beds, holes, limits, findings: [], working: [] };
   const march = lifeMarch(input);
   let step = march.next();
@@ -112,7 +115,7 @@ export function* lifeStationInSteps(
 export function lifeQuestion(
   traveler: ResolvedTraveler,
   question: LifeQuestion,
-  { holes = MOST_HOLES, wearFactor = 1 }: Pick<LifeOptions, "holes" | "wearFactor"> = {},
+  { holes = MOST_HOLES, wearFactor = 1, kernel = compiledKernel() }: Omit<LifeOptions, "shouldStop"> = {},
 ): { readonly input: LifeInput; readonly limits: LifeLimits; readonly films?: CutterFilms } {
   const tableLimit = isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT;
   const films = filmsOf(traveler, question);
@@ -125,7 +128,7 @@ export function lifeQuestion(
       films: films?.films ?? barelyCooled(question),
       exposure: question.bit.review.body.exposure,
       tableLimit,
-      kernel: compiledKernel(),
+      kernel,
       ...(wearFactor === 1 ? {} : { wearCoefficient: wearFactor * WEAR_COEFFICIENT.mid }),
     },
     limits: lifeLimitsOf({ tableLimit }),
