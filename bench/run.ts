@@ -1,4 +1,4 @@
-// How long the cutting model takes: `npm run bench`. One core, the best of many runs, the same inputs every time.
+// How long the cutting model takes: `npm run bench`. One core but for the last table, the best of many runs, the same inputs every time.
 import {
   type CuttingKernel,
   compiledKernel,
@@ -14,6 +14,7 @@ import {
 import { BENCH_ADVANCE, benchBit, benchRock } from "./bench-bit.ts";
 import { bestTime } from "./best-time.ts";
 import { cYardstick } from "./c-yardstick.ts";
+import { layoutThreadsTable } from "./layout-threads.ts";
 import { plainTable } from "./table.ts";
 
 const WEIGHT = 40_000;
@@ -116,6 +117,7 @@ for (const [name, kernel] of kernels) {
 }
 console.log(plainTable(rows));
 console.log(`\n${costTable()}`);
+console.log(`\n${await layoutThreadsTable()}`);
 
 function besideC(time: number, yardstick: number | undefined, hasGoal: boolean): string[] {
   if (!yardstick) return [];
