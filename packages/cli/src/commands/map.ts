@@ -72,13 +72,21 @@ function bedText(
   const points = [
     ...(map.best ? [row("best inside all limits", map.best, LIMIT_NAMES[map.best.binds])] : []),
     row("on the card", run, ""),
-    row(
-      "rule of thumb",
-      rulePoint,
-      rulePasses.length > 0
-        ? `passes ${rulePasses.map((limit) => LIMIT_NAMES[limit]).join(", ")}`
-        : "inside all limits",
-    ),
+    rulePoint
+      ? row(
+          "rule of thumb",
+          rulePoint,
+          rulePasses.length > 0
+            ? `passes ${rulePasses.map((limit) => LIMIT_NAMES[limit]).join(", ")}`
+            : "inside all limits",
+        )
+      : [
+          "rule of thumb",
+          figure("force", rule.weight.mid),
+          figure("rotary speed", rule.rotarySpeed.mid),
+          "",
+          "the bit buries",
+        ],
     ...inside.map((point) =>
       row(
         "most weight",

@@ -54,7 +54,7 @@ export function mapLinesCsv({ beds }: MapStudy, units: UnitSystem): string {
       const named = [
         ...(best ? [{ name: `best, held by ${LIMIT_SHORT[best.binds]}`, points: [best] }] : []),
         { name: "card", points: [bed.run] },
-        { name: "rule of thumb", points: [bed.rulePoint] },
+        ...(bed.rulePoint ? [{ name: "rule of thumb", points: [bed.rulePoint] }] : []),
         ...lines.map(({ limit, points }) => ({ name: `limit: ${LIMIT_SHORT[limit]}`, points })),
       ];
       return named.flatMap(({ name, points }) =>

@@ -98,11 +98,21 @@ function pointRows(bed: BedMap, figure: Figure, speed: (si: number) => string): 
       ? [row("best inside all limits", best, `${LIMIT_NAMES[best.binds]}; ${fasterEnds[best.fasterEndsAt]}`)]
       : []),
     row("on the card", run, endsCard(bed)),
-    row(
-      "middle of the rule of thumb",
-      rulePoint,
-      rulePasses.length > 0 ? `passes ${rulePasses.map((name) => LIMIT_SHORT[name]).join(", ")}` : "inside all limits",
-    ),
+    rulePoint
+      ? row(
+          "middle of the rule of thumb",
+          rulePoint,
+          rulePasses.length > 0
+            ? `passes ${rulePasses.map((name) => LIMIT_SHORT[name]).join(", ")}`
+            : "inside all limits",
+        )
+      : [
+          "middle of the rule of thumb",
+          figure("force", rule.weight.mid),
+          speed(rule.rotarySpeed.mid),
+          "",
+          "the bit buries",
+        ],
     [
       "its box, common practice",
       range("force", rule.weight.low, rule.weight.high),

@@ -29,7 +29,7 @@ const ALL_ROUND = 500;
 
 /** The rule of thumb as a box, the point of the card and the best point, each with its words. */
 export function pointsDrawn(bed: BedMap, frame: MapFrame, units: UnitSystem): DrawnPoints {
-  const box = ruleBoxDrawn(bed, frame);
+  const box = bed.rulePoint ? ruleBoxDrawn(bed, frame) : { under: [], drawing: [], boxes: [] };
   const { best } = bed.map;
   const at = ({ rotarySpeed, weight }: RunningMapPoint) => frame.toPage({ speed: rotarySpeed, weight });
   const run = at(bed.run);

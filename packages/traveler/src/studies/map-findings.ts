@@ -50,7 +50,8 @@ export function mapFindings(
   name: string,
   { best, rotary }: RunningMap,
   rule: RuleBox,
-  rulePasses: readonly RateLimitName[],
+  /** The limits that the rule of thumb passes; or that the ground cannot carry its weight. */
+  rulePasses: readonly RateLimitName[] | "buries",
 ): Finding[] {
   const source = derivedFrom("map of weight against speed");
   if (!best) {
@@ -58,7 +59,19 @@ export function mapFindings(
     return [{ code: "no-speed-left", severity: "caution", where: name, message, source }];
   }
   const findings: Finding[] = [];
-  if (rulePasses.length > 0) {
+  if (rulePasses === "buries") {
+    findings.push({
+      code: "rule-of-thumb-buries",
+      severity: "note",
+      where: name,
+      message:
+        "This ground cannot carry the weight of the rule of thumb: the bit would bury. Feed to the rate and hold the string's weight back.",
+      value: rule.weight.mid,
+      limit: best.weight,
+      unit: "N",
+      source: derivedFrom("map of weight against speed"),
+    });
+  } else if (rulePasses.length > 0) {
     findings.push({
       code: "rule-of-thumb-passes-limits",
       severity: "note",

@@ -1,4 +1,5 @@
 import {
+  advanceWhere,
   bestRun,
   COBALT_TABLE_LIMIT,
   compiledKernel,
@@ -66,8 +67,8 @@ export interface BedMap {
   /** Where each limit is met at the speed of the run, tightest first. */
   readonly atRun: readonly LimitLine[];
   readonly rule: RuleBox;
-  /** The middle of the rule of thumb, and the rate that the law gives it. */
-  readonly rulePoint: RunningMapPoint;
+  /** The middle of the rule of thumb, and the rate that the law gives it; absent where the ground cannot carry its weight. */
+  readonly rulePoint?: RunningMapPoint;
   /** The limits that the middle of the rule of thumb would pass. */
   readonly rulePasses: readonly RateLimitName[];
   readonly findings: readonly Finding[];
@@ -86,6 +87,8 @@ const LISTED = 20 * RPM;
 const STEPS_OF_TABLE = 12;
 /** How far beyond the largest weight and the fastest speed of note a map goes [-]. */
 const BEYOND = 1.15;
+/** The same in ground that cannot carry the rule of thumb [-]. */
+const WITHOUT_RULE = 2;
 
 /**
  * Weight against speed for every bed that the bit drills, from the very limits that the cut station worked with.
@@ -106,11 +109,13 @@ export function mapStudy(workup: Workup, { bed, avoid: asked = [] }: MapStudyOpt
       const rule = ruleBox(cut.run.practice, cut.bed.confinedStrength.mid);
       const rotarySpeeds = drawnSpeeds(rotary, rule);
       const best = bestRun(bit, rotary, avoid);
-      const mostWeight = BEYOND * Math.max(rule.weight.high, cut.weight, best?.weight ?? 0);
+      const ruleCarried = carries(bit, BEYOND * rule.weight.high);
+      const most = Math.max(cut.weight, best?.weight ?? 0);
+      const mostWeight = ruleCarried ? BEYOND * Math.max(rule.weight.high, most) : WITHOUT_RULE * most;
       const heatMarks = [COBALT_TABLE_LIMIT];
       const map = runningMap({ ...bit, rotary, rotarySpeeds, mostWeight, avoid, heatMarks, best });
-      const ofRule = drillAtWeight(bit, rule.weight.mid);
-      const rulePasses = limitsPassed({ ...bit, state: ofRule, rotarySpeed: rule.rotarySpeed.mid });
+      const ofRule = ruleCarried ? drillAtWeight(bit, rule.weight.mid) : undefined;
+      const rulePasses = ofRule ? limitsPassed({ ...bit, state: ofRule, rotarySpeed: rule.rotarySpeed.mid }) : [];
       const { advance, rate, rotarySpeed } = cut.drilling;
       return {
         number,
@@ -129,17 +134,29 @@ export function mapStudy(workup: Workup, { bed, avoid: asked = [] }: MapStudyOpt
         inside: insidePoints(map),
         atRun: limitLines(bit, [rotarySpeed]).sort((a, b) => a.points[0].advance - b.points[0].advance),
         rule,
-        rulePoint: {
-          weight: rule.weight.mid,
-          rotarySpeed: rule.rotarySpeed.mid,
-          advance: ofRule.advance,
-          rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
-        },
+        ...(ofRule
+          ? {
+              rulePoint: {
+                weight: rule.weight.mid,
+                rotarySpeed: rule.rotarySpeed.mid,
+                advance: ofRule.advance,
+                rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
+              },
+            }
+          : {}),
         rulePasses,
-        findings: [...mapFindings(name, map, rule, rulePasses), ...runFindings(name, rotarySpeed, { asked, inStep })],
+        findings: [
+          ...mapFindings(name, map, rule, ofRule ? rulePasses : "buries"),
+          ...runFindings(name, rotarySpeed, { asked, inStep }),
+        ],
       };
     }),
   };
+}
+
+/** Whether some advance of the bit carries a weight; in soft clay it buries under far less than the rule of thumb. */
+function carries(bit: LimitedBit, weight: number): boolean {
+  return advanceWhere(bit, (state) => state.bit.weight, weight) !== undefined;
 }
 
 /** Speeds from under the slowest to past the fastest of note, in whole tens of turns a minute at the ends. */
