@@ -1,0 +1,166 @@
+import type { CandidateBit } from "@bitwright/engine";
+import { type ChoiceStudy, inUnit, unitFor } from "@bitwright/traveler";
+import { type AxisRange, type ChartPanel, onPanel, panelAxes, tickStep } from "../chart/index.ts";
+import {
+  CUT_RAMP,
+  DRAWING_ROOM,
+  drawingSheet,
+  HALO,
+  PAPER,
+  type SheetTitle,
+  STEEL,
+  TYPE,
+  textAt,
+} from "../sheet/index.ts";
+import { numberedPlaces } from "../solver/numbered-places.ts";
+import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
+import { costUnit, type MoneyStyle } from "./choice-words.ts";
+import { costRows, ROWS_HEIGHT } from "./cost-rows.ts";
+
+/** What the sheet of a choice is made from. */
+export interface ChoiceDrawingInput {
+  readonly study: ChoiceStudy;
+  readonly title: SheetTitle;
+  readonly style: MoneyStyle;
+  /** The hole in words, with both units. */
+  readonly hole?: string;
+}
+
+/** Candidates that have a number on the sheet [-]. */
+export const NUMBERED = 10;
+
+/** Cost against rate of every candidate, the first ten numbered; under it those with the band of their cost. */
+export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput): string {
+  const { ranking, byRule } = study;
+  const shown = ranking.ranked.slice(0, NUMBERED);
+  const rows = shown.length + (shown.some(({ candidate }) => candidate === byRule) || !byRule.figures ? 0 : 1);
+  const bottom = DRAWING_ROOM.bottomOfChart - 12;
+  const middle = bottom - rows * ROWS_HEIGHT - 22;
+  const all = ranking.ranked.map(({ candidate }) => candidate);
+  const panel: ChartPanel = {
+    left: DRAWING_ROOM.left + 14,
+    right: DRAWING_ROOM.right - 4,
+    top: DRAWING_ROOM.top + 8,
+    bottom: middle,
+    x: rangeOver(all.map(rateOf(style)), 12),
+    y: rangeOver(all.map(costOf(style)), 5),
+  };
+  const sub = [
+    `${ranking.ranked.length} candidates by what a length of hole costs with them, each pulled where it is cheapest.`,
+    "Ring: the first. Square: the rules of thumb. Bars below: over the band of the wear coefficient, one and the same for all.",
+  ];
+  return drawingSheet({
+    id: "choice",
+    heading: "Which bit costs least",
+    subheading: sub,
+    description: `Cost of a length of hole against the rate on bottom of ${ranking.ranked.length} candidate bits. ${sub.join(" ")}`,
+    title,
+    view: "cost against rate",
+    units: `${costUnit(style)}, ${unitFor("rate", style.units)}`,
+    hole: hole ?? title.hole ?? "",
+    drawing: [
+      panelAxes(panel, {
+        up: `cost of hole, ${costUnit(style)}`,
+        across: `rate on bottom, new until pulled, ${unitFor("rate", style.units)}`,
+        heading: "Every candidate that was looked at",
+      }),
+      ...all.slice(NUMBERED).map((candidate) => dot(panel, candidate, style)),
+      ...ruleMark(panel, byRule, style),
+      ...numbered(
+        panel,
+        shown.map(({ candidate }) => candidate),
+        style,
+      ),
+      ...costRows({ study, shown, style, top: middle + 19, bottom }),
+    ],
+  });
+}
+
+const rateOf =
+  ({ units }: MoneyStyle) =>
+  ({ figures }: CandidateBit) =>
+    inUnit("rate", figures?.meanRate ?? 0, unitFor("rate", units));
+const costOf =
+  ({ units }: MoneyStyle) =>
+  ({ figures }: CandidateBit) =>
+    inUnit("price of length", figures?.costPerLength.mid ?? 0, unitFor("price of length", units));
+
+function placeOf(panel: ChartPanel, candidate: CandidateBit, style: MoneyStyle): PagePoint {
+  return onPanel(panel, rateOf(style)(candidate), costOf(style)(candidate));
+}
+
+/** A range that holds the values with some room, its ends on ticks. */
+function rangeOver(values: readonly number[], most: number): AxisRange {
+  const [least, largest] = [Math.min(...values), Math.max(...values)];
+  const room = Math.max(0.08 * (largest - least), 0.01 * largest);
+  const step = tickStep(largest - least + 2 * room, most);
+  return {
+    from: Math.max(0, step * Math.floor((least - room) / step)),
+    to: step * Math.ceil((largest + room) / step),
+  };
+}
+
+function dot(panel: ChartPanel, candidate: CandidateBit, style: MoneyStyle): Svg {
+  const [cx, cy] = placeOf(panel, candidate, style);
+  return element("circle", {
+    class: "candidate",
+    cx,
+    cy,
+    r: 0.8,
+    fill: STEEL.edge,
+    stroke: PAPER,
+    "stroke-width": 0.2,
+  });
+}
+
+/** The pick of the rules: a square with its words. */
+function ruleMark(panel: ChartPanel, byRule: CandidateBit, style: MoneyStyle): Svg[] {
+  if (!byRule.figures || byRule.excludedBy.length > 0) return [];
+  const [x, y] = placeOf(panel, byRule, style);
+  const left = x > (panel.left + panel.right) / 2;
+  return [
+    element(
+      "g",
+      { class: "rule" },
+      element("rect", {
+        x: x - 1.8,
+        y: y - 1.8,
+        width: 3.6,
+        height: 3.6,
+        fill: "none",
+        stroke: CUT_RAMP[4],
+        "stroke-width": 0.5,
+      }),
+      element("circle", { cx: x, cy: y, r: 0.8, fill: STEEL.face }),
+      textAt([x + (left ? -2.8 : 2.8), y - 2.4], "rules of thumb", TYPE.caption, {
+        "text-anchor": left ? "end" : "start",
+        ...HALO,
+      }),
+    ),
+  ];
+}
+
+function numbered(panel: ChartPanel, candidates: readonly CandidateBit[], style: MoneyStyle): Svg[] {
+  const at = candidates.map((candidate) => placeOf(panel, candidate, style));
+  const places = numberedPlaces(at, panel);
+  return [
+    ...at.map(([cx, cy], k) =>
+      element(
+        "g",
+        { class: k === 0 ? "candidate best" : "candidate" },
+        element("path", { d: linePath([[cx, cy], places[k]]), stroke: STEEL.edge, "stroke-width": 0.15 }),
+        element("circle", { cx, cy, r: 0.9, fill: STEEL.face }),
+        ...(k === 0
+          ? [element("circle", { cx, cy, r: 2, fill: "none", stroke: CUT_RAMP[3], "stroke-width": 0.6 })]
+          : []),
+      ),
+    ),
+    ...places.map(([x, y], k) =>
+      textAt([x, y + 1], String(k + 1), TYPE.number, {
+        "text-anchor": "middle",
+        ...(k === 0 ? { "font-weight": "bold" } : {}),
+        ...HALO,
+      }),
+    ),
+  ];
+}
