@@ -52,14 +52,16 @@ export function* stagedChoice({
   start,
 }: StagedChoiceInput): Generator<Point, StagedChoice, number | undefined> {
   const costs = new Map<string, number>();
-  const gains = counts.map(() => 0);
-  const allowance = (stage: number) => GAIN_ALLOWANCE * Math.max(gains[stage], LEAST_GAIN);
+  /** Most that each stage was seen to take off; not known before it was tried on a bit that will do. */
+  const gains: (number | undefined)[] = counts.map(() => undefined);
+  const allowance = (stage: number) => {
+    const gain = gains[stage];
+    return gain === undefined ? 1 : Math.min(1, GAIN_ALLOWANCE * Math.max(gain, LEAST_GAIN));
+  };
   /** By stage: what may be opened there, and what has been. */
   const open: Point[][] = counts.map(() => []);
   const costOf = (point: Point) => costs.get(String(point)) ?? Number.POSITIVE_INFINITY;
-  const cheapest = (points: readonly Point[]) =>
-    points.reduce<Point | undefined>((best, one) => (best && costOf(best) <= costOf(one) ? best : one), undefined);
-  function* opened(from: Point, stage: number): Generator<Point, Point[], number | undefined> {
+  function* opened(from: Point, stage: number): Generator<Point, void, number | undefined> {
     const points = Array.from({ length: counts[stage] }, (_, k) =>
       from.map((option, at) => (at === stage ? k : option)),
     );
@@ -68,33 +70,35 @@ export function* stagedChoice({
     }
     open[stage] = open[stage].filter((one) => one !== from);
     if (stage + 1 < counts.length) open[stage + 1].push(...points);
-    const least = costOf(cheapest(points) ?? from);
-    if (Number.isFinite(costOf(from))) gains[stage] = Math.max(gains[stage], 1 - least / costOf(from));
-    return points;
+    const least = Math.min(...points.map(costOf));
+    if (Number.isFinite(costOf(from))) gains[stage] = Math.max(gains[stage] ?? 0, 1 - least / costOf(from));
   }
   /** The least cost that a point may come to once the stages from this one on are looked at. */
-  const reach = (point: Point, stage: number) =>
-    counts.reduce((cost, _, at) => (at < stage ? cost : cost * (1 - allowance(at))), costOf(point));
-  let way = yield* opened(start, 0);
-  gains[0] = 0;
-  for (let stage = 1; stage < counts.length; stage++) {
-    const best = cheapest(way);
-    if (!best || !Number.isFinite(costOf(best))) break;
-    way = yield* opened(best, stage);
-  }
+  const reach = (point: Point, stage: number) => {
+    const cost = costOf(point);
+    const share = counts.reduce((product, _, at) => (at < stage ? product : product * (1 - allowance(at))), 1);
+    return Number.isFinite(cost) ? cost * share : cost;
+  };
+  yield* opened(start, 0);
   for (;;) {
     const least = Math.min(...costs.values());
+    // Where nothing will do so far, another rake or body of the same bit may: then all are looked at.
     const waiting = open
-      .flatMap((points, stage) => points.map((point) => ({ point, stage, reach: reach(point, stage) })))
-      .filter((one) => one.reach < least);
-    const [next] = waiting.sort((a, b) => a.reach - b.reach);
+      .flatMap((points, stage) =>
+        points.map((point) => ({ point, stage, cost: costOf(point), reach: reach(point, stage) })),
+      )
+      .filter((one) => one.reach < least || least === Number.POSITIVE_INFINITY);
+    const [next] = waiting.sort((a, b) => inOrder(a.reach, b.reach) || inOrder(a.cost, b.cost) || b.stage - a.stage);
     if (!next) break;
     yield* opened(next.point, next.stage);
   }
   return {
     looked: costs.size,
     of: counts.reduce((product, count) => product * count, 1),
-    gains: gains.slice(1),
+    gains: gains.slice(1).map((gain) => gain ?? 0),
     allowances: counts.slice(1).map((_, at) => allowance(at + 1)),
   };
 }
+
+/** Two of them may be without end, and their difference no number. */
+const inOrder = (a: number, b: number) => (a === b ? 0 : a < b ? -1 : 1);

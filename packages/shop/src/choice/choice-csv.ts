@@ -1,6 +1,6 @@
 import { type ChoiceStudy, inUnit, type QuantityKind, unitFor } from "@bitwright/traveler";
 import { csvText } from "../table/csv-text.ts";
-import { choiceWords, costNumber, costUnit, type MoneyStyle, tieWords } from "./choice-words.ts";
+import { choiceWords, costNumber, costUnit, type MoneyStyle, remarkWords } from "./choice-words.ts";
 
 /** Every candidate that was looked at, one in a row: those that are ranked in their order, then those that will not do and why. */
 export function choiceCsv({ ranking }: ChoiceStudy, style: MoneyStyle): string {
@@ -67,7 +67,7 @@ export function choiceCsv({ ranking }: ChoiceStudy, style: MoneyStyle): string {
       String(figures.cutters),
       cell("area", figures.slotArea),
       cell("diameter", figures.largestPort),
-      tieWords(one),
+      remarkWords(one),
     ];
   });
   const out = ranking.excluded.map(({ choices, excludedBy }) => [

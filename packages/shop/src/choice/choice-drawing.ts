@@ -1,6 +1,7 @@
 import type { CandidateBit } from "@bitwright/engine";
 import { type ChoiceStudy, inUnit, unitFor } from "@bitwright/traveler";
 import { type AxisRange, type ChartPanel, onPanel, panelAxes, tickStep } from "../chart/index.ts";
+import { freePlace } from "../map/free-place.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -9,8 +10,10 @@ import {
   PAPER,
   type SheetTitle,
   STEEL,
+  type StandingBox,
   TYPE,
   textAt,
+  textWidth,
 } from "../sheet/index.ts";
 import { numberedPlaces } from "../solver/numbered-places.ts";
 import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
@@ -47,7 +50,7 @@ export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput)
   };
   const sub = [
     `${ranking.ranked.length} candidates by what a length of hole costs with them, each pulled where it is cheapest.`,
-    "Ring: the first. Square: the rules of thumb. Bars below: over the band of the wear coefficient, one and the same for all.",
+    "Ring: the first. Square: the rules of thumb. Bars: over what is not known of wear, alike for all.",
   ];
   return drawingSheet({
     id: "choice",
@@ -65,7 +68,7 @@ export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput)
         heading: "Every candidate that was looked at",
       }),
       ...all.slice(NUMBERED).map((candidate) => dot(panel, candidate, style)),
-      ...ruleMark(panel, byRule, style),
+      ...ruleMark(panel, byRule, all, style),
       ...numbered(
         panel,
         shown.map(({ candidate }) => candidate),
@@ -113,15 +116,25 @@ function dot(panel: ChartPanel, candidate: CandidateBit, style: MoneyStyle): Svg
   });
 }
 
-/** The pick of the rules: a square with its words. */
-function ruleMark(panel: ChartPanel, byRule: CandidateBit, style: MoneyStyle): Svg[] {
+/** The pick of the rules: a square with its words, clear of the other points where there is room. */
+function ruleMark(panel: ChartPanel, byRule: CandidateBit, others: readonly CandidateBit[], style: MoneyStyle): Svg[] {
   if (!byRule.figures || byRule.excludedBy.length > 0) return [];
   const [x, y] = placeOf(panel, byRule, style);
-  const left = x > (panel.left + panel.right) / 2;
+  const words = "rules of thumb";
+  const size = { width: textWidth(words, TYPE.caption), height: TYPE.caption };
+  const standing = others.map((one): StandingBox => ({ at: placeOf(panel, one, style), width: 2, height: 2 }));
+  const tried = [4.5, 8, 12, 17].flatMap((far): PagePoint[] => [
+    [x, y - far],
+    [x, y + far],
+    [x - size.width / 2 - 3, y - far],
+    [x + size.width / 2 + 3, y - far],
+  ]);
+  const place = freePlace(tried, size, standing, panel) ?? tried[0];
   return [
     element(
       "g",
       { class: "rule" },
+      element("path", { d: linePath([[x, y], place]), stroke: CUT_RAMP[4], "stroke-width": 0.15 }),
       element("rect", {
         x: x - 1.8,
         y: y - 1.8,
@@ -132,10 +145,7 @@ function ruleMark(panel: ChartPanel, byRule: CandidateBit, style: MoneyStyle): S
         "stroke-width": 0.5,
       }),
       element("circle", { cx: x, cy: y, r: 0.8, fill: STEEL.face }),
-      textAt([x + (left ? -2.8 : 2.8), y - 2.4], "rules of thumb", TYPE.caption, {
-        "text-anchor": left ? "end" : "start",
-        ...HALO,
-      }),
+      textAt([place[0], place[1] + 1], words, TYPE.caption, { "text-anchor": "middle", ...HALO }),
     ),
   ];
 }

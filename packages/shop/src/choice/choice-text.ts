@@ -9,7 +9,7 @@ import {
   costUnit,
   degreesApart,
   type MoneyStyle,
-  tieWords,
+  remarkWords,
 } from "./choice-words.ts";
 
 /** Columns of running text. */
@@ -81,7 +81,7 @@ function table(rows: readonly RankedCandidate[], byRule: CandidateBit, style: Mo
       const { costPerLength: cost } = figures;
       const remarks = [
         ...(sameChoices(choices, byRule.choices) ? ["the rules"] : []),
-        ...(row.ties.length > 0 ? [tieWords(row)] : []),
+        ...[remarkWords(row)].filter((words) => words !== ""),
       ];
       return [
         String(row.place),

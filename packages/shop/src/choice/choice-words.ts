@@ -1,4 +1,12 @@
-import type { BitChoices, CandidateBit, ChoiceName, MovedFigure, RankedCandidate, RuleCheck } from "@bitwright/engine";
+import {
+  ACCEPTED_LATERAL_SHARE,
+  type BitChoices,
+  type CandidateBit,
+  type ChoiceName,
+  type MovedFigure,
+  type RankedCandidate,
+  type RuleCheck,
+} from "@bitwright/engine";
 import { formatQuantity, inUnit, type UnitSystem, unitFor } from "@bitwright/traveler";
 
 /** How money is written: which currency, which units. */
@@ -63,9 +71,10 @@ export function costUnit({ units, currency }: MoneyStyle): string {
   return `${currency}${unitFor("price of length", units)}`;
 }
 
-/** Why a candidate may be as good as the first, in a few words. */
-export function tieWords({ ties }: RankedCandidate): string {
+/** Why a candidate may be as good as the first, and what else speaks against it, in a few words. */
+export function remarkWords({ ties, candidate }: RankedCandidate): string {
   const said = [
+    ...(candidate.figures.sideForceShare > ACCEPTED_LATERAL_SHARE ? ["side force over 10 %"] : []),
     ...(ties.includes("too close") ? ["too close to call"] : []),
     ...(ties.includes("fast wear") ? ["cheaper if bits wear fast"] : []),
     ...(ties.includes("slow wear") ? ["cheaper if bits wear slowly"] : []),

@@ -3,7 +3,7 @@ import { type ChoiceStudy, inUnit, unitFor } from "@bitwright/traveler";
 import { tickStep, ticks } from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, INK, STEEL, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
-import { candidateWords, costNumber, costUnit, type MoneyStyle, tieWords } from "./choice-words.ts";
+import { candidateWords, costNumber, costUnit, type MoneyStyle, remarkWords } from "./choice-words.ts";
 
 /** Height of one candidate in the list [mm]. */
 export const ROWS_HEIGHT = 8.4;
@@ -52,7 +52,7 @@ export function costRows({
       "stroke-width": 0.2,
     }),
     ...rows.map((row, k) =>
-      costRow({ row, at: top + k * ROWS_HEIGHT, x, number, style, isRule: row === ruled, words: tieWords(row) }),
+      costRow({ row, at: top + k * ROWS_HEIGHT, x, number, style, isRule: row === ruled, words: remarkWords(row) }),
     ),
     element("path", {
       d: linePath([

@@ -49,7 +49,7 @@ describe("the price sheet", () => {
 
   it("takes cutters of the shop's own", () => {
     const own = spoilt(["lists"], { cutters: [{ code: "1410", faceDiameter: "14 mm", length: "10 mm" }] });
-    const { prices } = read({ ...own, prices: { cutters: { "1410": 31 } } }).resolved;
+    const { prices } = read({ ...(own as object), prices: { cutters: { "1410": 31 } } }).resolved;
     expect(cutterPriceOf(prices.cutterPrices, 14e-3)).toBe(31);
   });
 
@@ -66,7 +66,7 @@ describe("the price sheet", () => {
   it("warns where usual prices are filled in among those of another currency", () => {
     const codes = (document: unknown) => read(document).resolved.findings.map(({ code }) => code);
     const job = { name: "A well", currency: "EUR" };
-    expect(codes({ ...spoilt(["prices"], { rig: "300 /h" }), job })).toContain("prices-of-two-currencies");
+    expect(codes({ ...(spoilt(["prices"], { rig: "300 /h" }) as object), job })).toContain("prices-of-two-currencies");
     expect(codes(spoilt(["prices"], { rig: "300 /h" }))).not.toContain("prices-of-two-currencies");
   });
 });

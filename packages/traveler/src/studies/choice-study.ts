@@ -166,12 +166,12 @@ export function* choiceStudyInSteps(
 /** Stops that pump, hole and casing meet with any bit; they say nothing for one bit or another. */
 const STOPS_OF_THE_JOB: ReadonlySet<string> = new Set([
   "bit-sticks-in-casing",
-  "cooling-floor",
-  "uphole-least",
-  "chips-do-not-rise",
+  "flow.cooling-floor",
+  "flow.uphole-least",
+  "flow.chips-do-not-rise",
   "air-too-little",
-  "pump-pressure",
-  "port-lump",
+  "flow.pump-pressure",
+  "flow.port-lump",
 ]);
 
 /** What decides most comes first: size and wings together, then rake, bevel, body. */
