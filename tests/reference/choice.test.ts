@@ -18,6 +18,7 @@ import {
 } from "@bitwright/engine";
 import { type ChoiceStudy, choiceStudy, parseTraveler, type Workup, workUp } from "@bitwright/traveler";
 import { beforeAll, describe, expect, it } from "vitest";
+import { holdSection, table } from "../support/checks-page.ts";
 import { expectClose } from "../support/close-to.ts";
 import { DEMOS, demoWorkup } from "../support/demo-workup.ts";
 import { degree, foot, mm, rpm } from "../support/field-units.ts";
@@ -136,6 +137,52 @@ describe.each(DEMOS)("what the trade knows of bits, on the bit of %s", (name) =>
     expect(wornIn(1.2 * allowed)).toBeGreaterThan(1.01 * wornIn(1.2 * allowed, 1));
     expect(codes(0.9 * allowed)).not.toContain("wear-quickens");
     expectClose(wornIn(0.9 * allowed), wornIn(0.9 * allowed, 1), 1e-9);
+  });
+});
+
+describe("docs/guide/checks.md", () => {
+  it("tells how much each of these moves", () => {
+    const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+    const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
+    const rows = DEMOS.map((name) => {
+      const workup = workupOf(name);
+      const { beds } = workup.cut;
+      const advance = (layout: BitLayout, { ground, weight }: (typeof beds)[number]) =>
+        drillAtWeight({ trace: traceEdges(layout), response: ground.response.mid }, weight).advance;
+      const over = (layout: BitLayout, plain: BitLayout) =>
+        mean(beds.map((bed) => advance(layout, bed) / advance(plain, bed) - 1));
+      const bevelled = (angle: number) =>
+        changed(workup, () => ({ chamferAngle: angle * degree, chamferWidth: 0.5 * mm }));
+      const raked = (more: number) => changed(workup, ({ backRake }) => ({ backRake: backRake + more * degree }));
+      const outer = beds.map(({ drilling }) => {
+        const { cutters } = workup.bit.layout;
+        const radii = cutters.map(({ radius }) => radius).sort((a, b) => a - b);
+        const middle = radii[Math.floor(radii.length / 2)];
+        const work = drilling.cutters.map(({ power }) => power);
+        const all = work.reduce((sum, power) => sum + power, 0);
+        return work.reduce((sum, power, at) => sum + (cutters[at].radius >= middle ? power : 0), 0) / all;
+      });
+      return [
+        name,
+        percent(over(bevelled(45), bevelled(20))),
+        percent(over(raked(-5), raked(0))),
+        percent(over(raked(5), raked(0))),
+        percent(mean(outer)),
+      ];
+    });
+    holdSection(
+      "choice",
+      table([
+        [
+          "demo",
+          "rate, 45° bevel against 20°",
+          "rate, 5° less rake",
+          "rate, 5° more rake",
+          "work of the outer half of the cutters",
+        ],
+        ...rows,
+      ]),
+    );
   });
 });
 

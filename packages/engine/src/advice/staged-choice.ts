@@ -1,8 +1,8 @@
 /** What there is to choose from, in stages: the first decides most and is looked at whole. */
 export interface StagedChoiceInput {
-  /** How many options each stage has. */
+  /** How many options each stage has [-]. */
   readonly counts: readonly number[];
-  /** The option of each stage that stands until the stage is looked at: that of the rules of thumb. */
+  /** The option of each stage that stands until the stage is looked at: that of the rules of thumb, counted from 0 [-]. */
   readonly start: readonly number[];
 }
 

@@ -30,7 +30,7 @@ export interface ChoiceDrawingInput {
 }
 
 /** Candidates that have a number on the sheet [-]. */
-export const NUMBERED = 10;
+const NUMBERED = 10;
 
 /** Cost against rate of every candidate, the first ten numbered; under it those with the band of their cost. */
 export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput): string {
