@@ -74,7 +74,7 @@ export function costUnit({ units, currency }: MoneyStyle): string {
 /** Why a candidate may be as good as the first, and what else speaks against it, in a few words. */
 export function remarkWords({ ties, candidate }: RankedCandidate): string {
   const said = [
-    ...(candidate.figures.sideForceShare > ACCEPTED_LATERAL_SHARE ? ["side force over 10 %"] : []),
+    ...(candidate.figures.sideForceShare > ACCEPTED_LATERAL_SHARE ? ["leans over 10 %"] : []),
     ...(ties.includes("too close") ? ["too close to call"] : []),
     ...(ties.includes("fast wear") ? ["cheaper if bits wear fast"] : []),
     ...(ties.includes("slow wear") ? ["cheaper if bits wear slowly"] : []),

@@ -1,7 +1,7 @@
 import { type CandidateBit, type RankedCandidate, sameChoices } from "@bitwright/engine";
 import { type ChoiceStudy, inUnit, unitFor } from "@bitwright/traveler";
 import { tickStep, ticks } from "../chart/index.ts";
-import { CUT_RAMP, DRAWING_ROOM, INK, STEEL, TYPE, textAt } from "../sheet/index.ts";
+import { CUT_RAMP, DRAWING_ROOM, HALO, INK, STEEL, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
 import { candidateWords, costNumber, costUnit, type MoneyStyle, remarkWords } from "./choice-words.ts";
 
@@ -100,7 +100,9 @@ function costRow({
       TYPE.caption,
       place === 1 ? { "font-weight": "bold" } : {},
     ),
-    ...(under ? [textAt([DRAWING_ROOM.left + 4, at + 3.4], under, TYPE.caption, { "font-style": "italic" })] : []),
+    ...(under
+      ? [textAt([DRAWING_ROOM.left + 4, at + 3.4], under, TYPE.caption, { "font-style": "italic", ...HALO })]
+      : []),
     element("rect", {
       ...bar(low, high),
       y: at - 2,

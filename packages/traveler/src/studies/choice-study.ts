@@ -50,7 +50,7 @@ export interface ChoiceStudy extends JobChoices {
   readonly bestSpec?: ResolvedBitSpec;
   /** How the search went; absent where it was stopped or looked at everything. */
   readonly search?: StagedChoice;
-  /** Candidates looked at [-]. */
+  /** Candidates looked at, the bit of the rules left out where it is none of the combinations [-]. */
   readonly looked: number;
   /** Combinations there are [-]. */
   readonly of: number;
@@ -156,7 +156,7 @@ export function* choiceStudyInSteps(
       : [],
     ...(bestSpec ? { bestSpec } : {}),
     ...(step.done && step.value ? { search: step.value } : {}),
-    looked: among.length,
+    looked: among.filter(({ bit }) => isAmong(bit.choices, options)).length,
     of,
     stopped,
     ofJob,
