@@ -13,7 +13,7 @@ export type ChamferChoice = Pick<TradeChamfer, "angle" | "width">;
  * @source (c) common practice, no source
  */
 export function tradeBevels(): ChamferChoice[] {
-  return TRADE_CHAMFERS.map(({ angle }, at) => ({ angle, width: WIDTHS[at] }));
+  return TRADE_CHAMFERS.map(({ angle, width }) => ({ angle, width }));
 }
 
 /**

@@ -40,13 +40,14 @@ export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput)
   const bottom = DRAWING_ROOM.bottomOfChart - 12;
   const middle = bottom - rows * ROWS_HEIGHT - 22;
   const all = ranking.ranked.map(({ candidate }) => candidate);
+  const placed = byRule.figures ? [...all, byRule] : all;
   const panel: ChartPanel = {
     left: DRAWING_ROOM.left + 14,
     right: DRAWING_ROOM.right - 4,
     top: DRAWING_ROOM.top + 8,
     bottom: middle,
-    x: rangeOver(all.map(rateOf(style)), 12),
-    y: rangeOver(all.map(costOf(style)), 5),
+    x: rangeOver(placed.map(rateOf(style)), 12),
+    y: rangeOver(placed.map(costOf(style)), 5),
   };
   const sub = [
     `${ranking.ranked.length} candidates by what a length of hole costs with them, each pulled where it is cheapest.`,

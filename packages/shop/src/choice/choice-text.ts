@@ -34,6 +34,13 @@ export function choiceText(workup: Workup, study: ChoiceStudy, style: MoneyStyle
       ? [
           lines(`Cheapest: ${candidateWords(best)}. ${best.inWords}.`),
           table(rows, byRule, style),
+          ...(ruled || !byRule.figures
+            ? []
+            : [
+                lines(
+                  `The rules' own bit, which was not to be chosen: ${candidateWords(byRule)}, ${costNumber(byRule.figures.costPerLength.mid, style)} ${costUnit(style)}.`,
+                ),
+              ]),
           [
             "Cost per length with trips and connections, pulled where that is cheapest; range over what is not known of wear.",
             lines(`If bits wear ten times as fast as taken: ${pulled[0]}. If ten times as slowly: ${pulled[1]}.`),

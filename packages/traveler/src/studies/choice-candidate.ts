@@ -7,6 +7,7 @@ import {
   type CandidateBit,
   type CandidateBlow,
   type CandidateFigures,
+  type CuttingKernel,
   cheapestPull,
   derivedFrom,
   type Finding,
@@ -22,7 +23,7 @@ import {
 import type { ResolvedBitSpec, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { type BitInGround, bitInGround } from "../stations/bit-in-ground.ts";
 import type { BedCut } from "../stations/cut-station.ts";
-import { lifeInputOf } from "../stations/life-station.ts";
+import { lifeQuestion } from "../stations/life-station.ts";
 import type { Workup } from "../workup.ts";
 import { specOf } from "./choice-options.ts";
 
@@ -38,14 +39,17 @@ export interface WorkedCandidate {
 }
 
 /** The parts of a job that no candidate changes. */
-export type ChoiceJob = Pick<Workup, "inquiry" | "ground" | "advice">;
+export interface ChoiceJob extends Pick<Workup, "inquiry" | "ground" | "advice"> {
+  /** What runs the loops; no figure depends on it. */
+  readonly kernel: CuttingKernel | undefined;
+}
 
 /**
  * Takes one candidate through the same stations as the traveler's own bit, and marches its life. `ofJob` are codes of stops
  * that stand against any bit and exclude none.
  */
 export function workedCandidate(job: ChoiceJob, choices: BitChoices, ofJob: ReadonlySet<string>): WorkedCandidate {
-  const { inquiry: traveler, advice } = job;
+  const { inquiry: traveler, advice, kernel } = job;
   const spec = specOf(traveler, advice, choices);
   const changed: ResolvedTraveler = { ...traveler, bit: spec };
   const inGround = bitInGround(changed, job);
@@ -59,7 +63,7 @@ export function workedCandidate(job: ChoiceJob, choices: BitChoices, ofJob: Read
   });
   if (against.length > 0) return made(against);
   const question = { advice, ...inGround };
-  const input = lifeInputOf(changed, question);
+  const { input } = lifeQuestion(changed, question, { kernel });
   if (input.beds.length === 0) return made([]);
   const lived = runToEnd(lifeMarch(input) as Iterator<unknown, MarchedLife, undefined>);
   const figures = figuresOf(changed, inGround, input, lived);

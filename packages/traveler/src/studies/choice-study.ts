@@ -4,6 +4,7 @@ import {
   type CandidateRanking,
   CHOICE_NAMES,
   type ChoiceName,
+  compiledKernel,
   type Finding,
   type RuleCheck,
   rankCandidates,
@@ -18,6 +19,8 @@ import type { ResolvedBitSpec } from "../document/resolved-traveler.ts";
 import type { Workup } from "../workup.ts";
 import { blowOf, type WorkedCandidate, workedCandidate } from "./choice-candidate.ts";
 import { type ChoiceLimits, choicesOfJob, type JobChoices } from "./choice-options.ts";
+import { isAmong, stagesOf, startOf } from "./choice-stages.ts";
+import { everyPoint } from "./every-point.ts";
 
 /** What to choose from. */
 export interface ChoiceStudyOptions {
@@ -80,31 +83,28 @@ export function* choiceStudyInSteps(
   { limits, whole = false, shouldStop = () => false }: ChoiceStudyOptions = {},
 ): Generator<ChoiceStudyProgress, ChoiceStudy | undefined, void> {
   if (workup.cut.beds.length === 0) return undefined;
-  const job = choicesOfJob(workup.inquiry, workup.advice, limits);
+  const { inquiry, ground, advice } = workup;
+  const withKernel = { inquiry, ground, advice, kernel: compiledKernel() };
+  const job = choicesOfJob(inquiry, advice, limits);
   const { options, rules, kept } = job;
   const stages = stagesOf(job);
   const of = stages.reduce((product, { length }) => product * length, 1);
   const seen: WorkedCandidate[] = [];
   const known = (choices: BitChoices) => seen.find(({ bit }) => sameChoices(bit.choices, choices));
-  const first = workedCandidate(workup, rules, new Set());
+  const first = workedCandidate(withKernel, rules, new Set());
   const ofJob = first.stops.filter(({ code }) => STOPS_OF_THE_JOB.has(code));
   const codes = new Set(ofJob.map(({ code }) => code));
   const look = (choices: BitChoices): WorkedCandidate => {
     const before = known(choices);
     if (before) return before;
-    const worked = workedCandidate(workup, choices, codes);
+    const worked = workedCandidate(withKernel, choices, codes);
     seen.push(worked);
     return worked;
   };
   const byRule = look(rules);
   const told = ({ bit }: WorkedCandidate): ChoiceStudyProgress => ({ looked: seen.length, of, at: bit.inWords });
   yield told(byRule);
-  const start = stages.map((stage) =>
-    Math.max(
-      0,
-      stage.findIndex((part) => partOf(part, rules)),
-    ),
-  );
+  const start = startOf(stages, rules);
   const counts = stages.map(({ length }) => length);
   const search = whole ? everyPoint(counts) : stagedChoice({ counts, start });
   let stopped = shouldStop();
@@ -118,7 +118,8 @@ export function* choiceStudyInSteps(
   }
   // The rule's own choices beside the best may lie outside what was to be chosen from; each is one more look.
   const withRule = (choice: ChoiceName, { choices }: CandidateBit) => ({ ...choices, [choice]: rules[choice] });
-  const [ahead] = rankCandidates(seen.map(({ bit }) => bit)).ranked;
+  const among = () => seen.map(({ bit }) => bit).filter(({ choices }) => isAmong(choices, options));
+  const [ahead] = rankCandidates(among()).ranked;
   if (ahead) {
     for (const choice of CHOICE_NAMES) {
       if (stopped || kept.includes(choice) || sameChoice(choice, ahead.candidate.choices, rules)) continue;
@@ -126,8 +127,7 @@ export function* choiceStudyInSteps(
       stopped = shouldStop();
     }
   }
-  const among = seen.filter(({ bit }) => isAmong(bit.choices, options) || bit === byRule.bit);
-  const inOrder = rankCandidates(among.map(({ bit }) => bit)).ranked.map(({ candidate }) => candidate);
+  const inOrder = rankCandidates(among()).ranked.map(({ candidate }) => candidate);
   const best = inOrder[0];
   const closely = new Set<CandidateBit>([...inOrder.slice(0, LOOKED_CLOSELY), byRule.bit]);
   for (const choice of best ? CHOICE_NAMES : []) {
@@ -136,7 +136,7 @@ export function* choiceStudyInSteps(
   }
   const struck = new Map(seen.filter(({ bit }) => closely.has(bit)).map((one) => [one.bit, withBlow(one)]));
   const shown = (bit: CandidateBit) => struck.get(bit) ?? bit;
-  const ranking = rankCandidates(among.map(({ bit }) => shown(bit)));
+  const ranking = rankCandidates(among().map(shown));
   const winner = ranking.ranked[0]?.candidate;
   const bestSpec = winner && known(winner.choices)?.spec;
   return {
@@ -156,7 +156,7 @@ export function* choiceStudyInSteps(
       : [],
     ...(bestSpec ? { bestSpec } : {}),
     ...(step.done && step.value ? { search: step.value } : {}),
-    looked: among.filter(({ bit }) => isAmong(bit.choices, options)).length,
+    looked: among().length,
     of,
     stopped,
     ofJob,
@@ -174,40 +174,7 @@ const STOPS_OF_THE_JOB: ReadonlySet<string> = new Set([
   "flow.port-lump",
 ]);
 
-/** What decides most comes first: size and wings together, then rake, bevel, body. */
-function stagesOf({ options }: JobChoices): Partial<BitChoices>[][] {
-  const { cutter, wings, backRake, chamfer, body } = options;
-  return [
-    cutter.flatMap((size) => wings.map((count) => ({ cutter: size, wings: count }))),
-    backRake.map((rake) => ({ backRake: rake })),
-    chamfer.map((bevel) => ({ chamfer: bevel })),
-    body.map((material) => ({ body: material })),
-  ];
-}
-
-function partOf(part: Partial<BitChoices>, whole: BitChoices): boolean {
-  const names = CHOICE_NAMES.filter((name) => name in part);
-  return names.every((name) => sameChoice(name, { ...whole, ...part }, whole));
-}
-
-function isAmong(choices: BitChoices, options: JobChoices["options"]): boolean {
-  return CHOICE_NAMES.every((name) =>
-    options[name].some((option) => sameChoice(name, choices, { ...choices, [name]: option })),
-  );
-}
-
 function withBlow(worked: WorkedCandidate): CandidateBit {
   const blow = worked.bit.excludedBy.length === 0 ? blowOf(worked) : undefined;
   return blow ? { ...worked.bit, blow } : worked.bit;
-}
-
-/** Every combination, one after another. */
-function* everyPoint(counts: readonly number[]): Generator<readonly number[], undefined, number | undefined> {
-  const point = counts.map(() => 0);
-  for (;;) {
-    yield [...point];
-    let at = counts.length - 1;
-    while (at >= 0 && ++point[at] === counts[at]) point[at--] = 0;
-    if (at < 0) return undefined;
-  }
 }
