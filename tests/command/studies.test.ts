@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { bitwright, projectFile, temporaryFolder } from "../support/command.ts";
+import { ODD_TRAVELERS } from "../support/odd-travelers.ts";
 
 const folder = temporaryFolder();
 afterAll(folder.remove);
@@ -32,6 +33,41 @@ describe("bitwright map", () => {
     expect(status).toBe(2);
     expect(err.trim().split("\n")).toHaveLength(1);
     expect(err).toMatch(/chalk.*gray shale/);
+  });
+});
+
+describe("bitwright rank", () => {
+  it("ranks the bits it is narrowed to and writes picture, table and specification", () => {
+    const narrow = ["--cutter", "1308", "--wings", "4-5", "--bevel", "16,20", "--body", "steel"];
+    const { status, out } = bitwright("rank", houseWell, ...narrow, "--out", join(folder.path, "rank"));
+    expect(status).toBe(0);
+    expect(out).toMatch(/^Cheapest: 1308, [45] wings, .* (16|20)° bevel, steel/);
+    expect(out).toMatch(/of 12 candidates looked at/);
+    expect(sheetsIn("rank")).toEqual(["best-bit.json", "candidates.csv", "choice.svg"]);
+    expect(sheet("rank", "choice.svg")).toMatch(/<svg[\s\S]*<\/svg>\s*$/);
+  });
+
+  it("refuses options that are none, in one line", () => {
+    for (const [option, value, message] of [
+      ["--cutter", "1380", /--cutter: got "1380"; give codes of 0808/],
+      ["--wings", "5-", /--wings: got "5-"; give counts/],
+      ["--wings", "0", /--wings: got "0"/],
+      ["--bevel", "18", /--bevel: got "18"; give bevels .*: 0, 12, 16, 20/],
+      ["--body", "brass", /--body: got "brass"/],
+    ] as const) {
+      const { status, err } = bitwright("rank", houseWell, option, value);
+      expect(status).toBe(2);
+      expect(err.trim().split("\n")).toHaveLength(1);
+      expect(err).toMatch(message);
+    }
+  });
+
+  it("says so where the bit drills nothing", () => {
+    const granite = folder.file("granite.json", ODD_TRAVELERS["only granite"]);
+    expect(bitwright("rank", granite)).toMatchObject({
+      status: 0,
+      out: "No bed of this hole is drilled with this bit.\n",
+    });
   });
 });
 

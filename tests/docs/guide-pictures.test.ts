@@ -1,7 +1,15 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname } from "node:path";
-import { bandsSheets, lifeSheets, mapSheets, type Sheet, sheetsOf, stabilitySheets } from "@bitwright/shop";
-import { bandsStudy, mapStudy, stabilityStudy, type Workup } from "@bitwright/traveler";
+import {
+  bandsSheets,
+  choiceSheets,
+  lifeSheets,
+  mapSheets,
+  type Sheet,
+  sheetsOf,
+  stabilitySheets,
+} from "@bitwright/shop";
+import { bandsStudy, choiceStudy, mapStudy, stabilityStudy, type Workup } from "@bitwright/traveler";
 import { describe, expect, it } from "vitest";
 import { projectFile } from "../support/command.ts";
 import { type DEMOS, demoWorkup } from "../support/demo-workup.ts";
@@ -14,6 +22,10 @@ const COMMANDS = {
   map: (workup: Workup) => mapSheets(workup, mapStudy(workup), options),
   stability: (workup: Workup) => stabilitySheets(workup, stabilityStudy(workup, { speeds: 2 }), options),
   bands: (workup: Workup) => bandsSheets(workup, bandsStudy(workup, { samples: 100 }), options),
+  rank: (workup: Workup) => {
+    const study = choiceStudy(workup);
+    return study ? choiceSheets(workup, study, options) : [];
+  },
   life: (workup: Workup) => lifeSheets(workup, workup.life, options),
 } satisfies Record<string, (workup: Workup) => Sheet[]>;
 
@@ -35,6 +47,7 @@ const PICTURES: Readonly<Record<string, Picture>> = {
   "house-well-map": { traveler: "house-well", command: "map", sheet: "map-4.svg", page: "studies.md" },
   "house-well-crossing": { traveler: "house-well", command: "stability", sheet: "crossing-2.svg", page: "studies.md" },
   "house-well-bands": { traveler: "house-well", command: "bands", sheet: "bands.svg", page: "studies.md" },
+  "house-well-choice": { traveler: "house-well", command: "rank", sheet: "choice.svg", page: "studies.md" },
   "house-well-life": { traveler: "house-well", command: "life", sheet: "life.svg", page: "studies.md" },
 };
 
@@ -54,7 +67,7 @@ describe.each(Object.entries(PICTURES))("%s", (name, { traveler, command, sheet,
       kept === drawn,
       "changed: write it with BITWRIGHT_GOLDEN=write npx vitest run tests/docs, and look at it",
     ).toBe(true);
-  });
+  }, 180_000);
 
   it("stands on its page with words for those who cannot see it", () => {
     const text = readFileSync(projectFile(`docs/guide/${page}`), "utf8");

@@ -165,6 +165,26 @@ export const COMPARED: Readonly<Record<string, readonly ComparedGroup[]>> = {
       kind: "recalled, derived",
     },
   ],
+  cost: [
+    {
+      of: /^cost > cost of a length/,
+      what: "cost of a length of hole, worked example",
+      source: "teaching page; relation standard (Bourgoyne et al. 1986, recalled)",
+      kind: "read",
+    },
+    {
+      of: /^cost > a water well/,
+      what: "cost of a water well with PDC and with a hammer; fuel; trips and connections",
+      source: "algebra on planning values",
+      kind: "derived",
+    },
+    {
+      of: /^cost > best point/,
+      what: "where to pull a bit whose rate halves on the way, and what the hole costs then",
+      source: "the optimum found apart; the integral of the rate by hand",
+      kind: "derived",
+    },
+  ],
   "rock table": [
     {
       of: /^rock-strength > confined strength/,
@@ -433,6 +453,7 @@ export const TOLD_IN_WORDS = /^laboratory-regression > against the open rows/;
 export const COMPARING_FILES = [
   "advice",
   "air",
+  "cost",
   "cutter-geometry",
   "cutting",
   "flow",

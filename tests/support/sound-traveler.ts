@@ -59,5 +59,18 @@ export function soundTraveler() {
         ports: { count: 3, diameter: "1/2 in" },
       },
     },
+    prices: {
+      rig: "320 /h",
+      fuel: "3.80 /gal",
+      fuelFlow: "6 gal/h",
+      trip: "1 h 15 min",
+      connection: "3 min",
+      other: "0.20 /ft",
+      steelBody: "650",
+      matrixBody: "1050",
+      cutters: { "0808": 22, "1008": 22, "1308": 24, "1608": 38, "1908": 80 },
+      pocket: 12,
+      hardfacing: 140,
+    },
   };
 }

@@ -7,6 +7,7 @@ import { groundCommand } from "./commands/ground.ts";
 import { layoutCommand } from "./commands/layout.ts";
 import { lifeCommand } from "./commands/life.ts";
 import { mapCommand } from "./commands/map.ts";
+import { rankCommand } from "./commands/rank.ts";
 import { schemaCommand } from "./commands/schema.ts";
 import { solveLayoutCommand } from "./commands/solve-layout.ts";
 import { stabilityCommand } from "./commands/stability.ts";
@@ -95,6 +96,15 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .option("--seed <number>", "the same seed gives the same draws")
     .option("--out <folder>", "write the picture, the curves and the march there")
     .action(async (file, options) => endWith(await lifeCommand(file, options, terminal)));
+  command("rank", "candidate bits by what a length of hole costs with them, beside the rules of thumb")
+    .argument("<traveler>", "traveler file")
+    .option("--cutter <codes>", "only these cutters: 1308,1608")
+    .option("--wings <counts>", "only so many wings: 4,5 or 3-6")
+    .option("--bevel <degrees>", "only these bevels: 16,20")
+    .option("--body <materials>", "only these bodies: steel,matrix")
+    .option("--all", "look at every combination; left out, a staged search looks at those that can be the cheapest")
+    .option("--out <folder>", "write the picture, the table of candidates and the first as a specification there")
+    .action(async (file, options) => endWith(await rankCommand(file, options, terminal)));
   command("solve-layout", "layouts that are even and steady at once, to choose from")
     .argument("<traveler>", "traveler file")
     .option("--measure <area|work|wear>", "what is to be even over the cutters")

@@ -6,6 +6,7 @@ export * from "./flow/index.ts";
 export * from "./fluid/index.ts";
 export * from "./geometry/index.ts";
 export * from "./ground/index.ts";
+export * from "./ledger/index.ts";
 export * from "./life/index.ts";
 export * from "./quantity/index.ts";
 export * from "./string/index.ts";

@@ -8,6 +8,15 @@ import type { Choice, Reason } from "./reason.ts";
 export type ChamferChoice = Pick<TradeChamfer, "angle" | "width">;
 
 /**
+ * The bevels of the trade with the width of each, sharpest first.
+ *
+ * @source (c) common practice, no source
+ */
+export function tradeBevels(): ChamferChoice[] {
+  return TRADE_CHAMFERS.map(({ angle, width }) => ({ angle, width }));
+}
+
+/**
  * Confined strength of the hardest bed under which an edge without bevel lasts [Pa].
  *
  * @source (c) common practice, no source: soft ground only

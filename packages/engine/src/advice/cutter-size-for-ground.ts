@@ -72,6 +72,18 @@ export function cuttersAbreast({
   return holeDiameter / 2 / (cutterDiameter + PLANNING_WALL);
 }
 
+/**
+ * The sizes of the trade of which enough fit side by side in a hole, largest first, whatever the ground. The smallest hole
+ * in which the trade uses a size is a rule of thumb and does not count here.
+ *
+ * @throws RangeError when the diameter is not positive
+ * @source (d) geometry of a straight row; (c) the least count: common practice, no source
+ */
+export function cutterSizesThatFit(holeDiameter: number): readonly CutterSize[] {
+  const fitting = SIZES.filter((size) => abreast(holeDiameter, size) >= LEAST_ABREAST);
+  return fitting.length > 0 ? fitting : SIZES.slice(-1);
+}
+
 /** The size chosen, and the count of cutters abreast behind it. */
 export interface CutterSizeChoice extends Choice<CutterSize> {
   readonly working: Working;

@@ -1,6 +1,8 @@
 export * from "./advised-bed.ts";
+export * from "./bit-choices.ts";
 export { type BodyMaterial, bodyForGround, MATRIX_SHARE } from "./body-for-ground.ts";
 export * from "./break-in.ts";
+export type { CandidateBit, CandidateBlow, CandidateFigures, SoundCandidate } from "./candidate-bit.ts";
 export * from "./card-content.ts";
 export * from "./casing-point.ts";
 export * from "./chamfer-for-ground.ts";
@@ -21,9 +23,18 @@ export * from "./practice-rate.ts";
 export * from "./practice-weight-and-speed.ts";
 export * from "./profile-for-ground.ts";
 export * from "./rakes-for-ground.ts";
+export * from "./rank-candidates.ts";
 export type { Alternative, Choice, Reason } from "./reason.ts";
+export {
+  type MovedFigure,
+  type ReasonFigure,
+  type RuleCheck,
+  type RuleChecksInput,
+  ruleChecks,
+} from "./rule-checks.ts";
 export * from "./running-point.ts";
 export * from "./safety-cautions.ts";
+export * from "./staged-choice.ts";
 export * from "./stop-signs.ts";
 export * from "./sweep-of-wings.ts";
 export { VERDICT_WORDS, type Verdict } from "./verdict.ts";

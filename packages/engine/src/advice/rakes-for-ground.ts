@@ -50,6 +50,15 @@ export interface RakeRange {
 }
 
 /**
+ * The back rake of the trade that starts from a rake at the centre: steeper toward the gauge.
+ *
+ * @source (c) common practice, no source
+ */
+export function backRakeFrom(centre: number): RakeRange {
+  return { centre, gauge: Math.max(centre + BACK_RAKE_RISE, LEAST_GAUGE_BACK_RAKE) };
+}
+
+/**
  * Back rake by ground: near 10 degrees at the centre, less in soft ground, more where the ground wears, strikes or is
  * hard; steeper toward the gauge, where cutters travel furthest.
  *
@@ -93,7 +102,7 @@ export function backRakeForGround(mix: GroundMix): Choice<RakeRange> {
     });
   }
   return {
-    value: { centre, gauge: Math.max(centre + BACK_RAKE_RISE, LEAST_GAUGE_BACK_RAKE) },
+    value: backRakeFrom(centre),
     reasons: [
       ...reasons,
       {

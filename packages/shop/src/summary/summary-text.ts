@@ -20,6 +20,20 @@ export interface SummaryOptions {
 
 const USUAL_WIDTH = 110;
 
+/** What was assumed, a line each; prices, on which nothing of this page rests, in one. */
+function assumedLines({ assumed }: Workup, width: number): string[] {
+  const prices = assumed.filter(({ field }) => field.startsWith("prices."));
+  const others = assumed.filter((one) => !prices.includes(one));
+  const lines = others.flatMap(({ field, text, why }) => wrapped(`- ${field}: ${text}. ${why}`, width, 2));
+  if (prices.length > 0) {
+    const count = prices.length === 1 ? "1 usual price" : `${prices.length} usual prices and times`;
+    lines.push(
+      ...wrapped(`- prices: ${count}, on which nothing here rests; \`bitwright rank\` goes by them.`, width, 2),
+    );
+  }
+  return lines.length === 0 ? ["Nothing."] : lines;
+}
+
 /** The whole job as a driller's office would read it on a terminal. */
 export function summaryText(workup: Workup, { units, program, width = USUAL_WIDTH }: SummaryOptions): string {
   const figures = figuresIn(units);
@@ -39,12 +53,7 @@ export function summaryText(workup: Workup, { units, program, width = USUAL_WIDT
     ...section("Flow", flowLines(workup, figures)),
     ...section("How far it goes", lifeLines(workup, figures, width)),
     ...section("Findings", findingLines(workup, figures, width)),
-    ...section(
-      "Assumed, because the traveler does not say",
-      workup.assumed.length === 0
-        ? ["Nothing."]
-        : workup.assumed.flatMap(({ field, text, why }) => wrapped(`- ${field}: ${text}. ${why}`, width, 2)),
-    ),
+    ...section("Assumed, because the traveler does not say", assumedLines(workup, width)),
     "",
     ...wrapped(workup.card.standing, width),
   ].join("\n");

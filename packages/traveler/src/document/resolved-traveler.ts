@@ -1,4 +1,4 @@
-import type { Band, Finding } from "@bitwright/engine";
+import type { Band, Finding, PriceSheet } from "@bitwright/engine";
 import type { ResolvedBit } from "./resolved-bit.ts";
 import type { ResolvedInquiry } from "./resolved-inquiry.ts";
 
@@ -14,6 +14,8 @@ export interface ResolvedTraveler {
   readonly inquiry: ResolvedInquiry;
   readonly ground: ResolvedGround;
   readonly bit: ResolvedBit;
+  /** Usual prices stand where none were given. */
+  readonly prices: PriceSheet;
   readonly overrides: ResolvedOverrides;
   readonly lists: ResolvedLists;
   /** Remarks found while reading that are no errors: a gap between beds, a speed over the rig's highest. */

@@ -5,6 +5,7 @@ import { inquirySchema } from "./schema/inquiry.ts";
 import { jobSchema } from "./schema/job.ts";
 import { listsSchema } from "./schema/lists.ts";
 import { overridesSchema } from "./schema/overrides.ts";
+import { pricesSchema } from "./schema/prices.ts";
 
 /** The mark by which a file is known to be a traveler. */
 export const TRAVELER_FORMAT = "bitwright-traveler";
@@ -25,6 +26,7 @@ export const travelerSchema = z
     inquiry: inquirySchema,
     ground: groundSchema,
     bit: bitSchema.optional(),
+    prices: pricesSchema.optional(),
     overrides: overridesSchema.optional(),
     lists: listsSchema.optional(),
   })

@@ -212,6 +212,37 @@ export const QUANTITY_KINDS = {
     examples: ["1 h 30 min", "90 min"],
     shown: { field: ["s", "min", "h"], metric: ["s", "min", "h"] },
   }),
+  "fuel flow": kind({
+    dimension: "flow",
+    noun: "a flow",
+    examples: ["7 gal/h", "26 L/h"],
+    shown: { field: ["gal/h"], metric: ["L/h"] },
+  }),
+  price: kind({
+    dimension: "money",
+    noun: "a price in the currency of the job",
+    examples: ["25", "650"],
+    shown: { field: ["-"], metric: ["-"] },
+    bare: true,
+  }),
+  "price of time": kind({
+    dimension: "money per time",
+    noun: "a price for each time in the currency of the job",
+    examples: ["350 /h", "2800 /d"],
+    shown: { field: ["/h"], metric: ["/h"] },
+  }),
+  "price of volume": kind({
+    dimension: "money per volume",
+    noun: "a price for each volume in the currency of the job",
+    examples: ["4 /gal", "1.05 /L"],
+    shown: { field: ["/gal"], metric: ["/L"] },
+  }),
+  "price of length": kind({
+    dimension: "money per length",
+    noun: "a price for each length in the currency of the job",
+    examples: ["0.5 /ft", "1.6 /m"],
+    shown: { field: ["/ft"], metric: ["/m"] },
+  }),
 } as const;
 
 /** The name of a kind of quantity. */

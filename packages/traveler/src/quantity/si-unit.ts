@@ -27,6 +27,10 @@ const SI_UNITS: Readonly<Record<Dimension, string>> = {
   "force per pressure": "N/Pa",
   slowness: "s/m",
   duration: "s",
+  money: "money",
+  "money per time": "money/s",
+  "money per volume": "money/m³",
+  "money per length": "money/m",
 };
 
 /** The coherent SI unit that the `si` value of a kind has, as the engine's workings write it. */

@@ -46,7 +46,11 @@ export type Dimension =
   | "force per length"
   | "force per pressure"
   | "slowness"
-  | "duration";
+  | "duration"
+  | "money"
+  | "money per time"
+  | "money per volume"
+  | "money per length";
 
 /** A unit as people write it. */
 export interface Unit {
@@ -136,6 +140,7 @@ export const UNIT_TABLE: Readonly<Record<Dimension, readonly Unit[]>> = {
     field("gal/h", GALLON / HOUR, "gph", "gal/hr"),
     metric("L/min", 1e-3 / MINUTE, "lpm"),
     metric("L/s", 1e-3, "lps"),
+    metric("L/h", 1e-3 / HOUR, "l/hr"),
     metric("m³/h", 1 / HOUR, "m3/hr"),
     metric("m³/min", 1 / MINUTE),
     metric("m³/s", 1),
@@ -218,4 +223,13 @@ export const UNIT_TABLE: Readonly<Record<Dimension, readonly Unit[]>> = {
     metric("min", MINUTE, "minute", "minutes"),
     metric("s", 1, "sec", "second", "seconds"),
   ],
+  // Money is in the currency of the document, which no unit names.
+  money: [metric("-", 1)],
+  "money per time": [
+    field("/h", 1 / HOUR, "/hr", "/hour", "an hour"),
+    metric("/d", 1 / (24 * HOUR), "/day", "a day"),
+    metric("/s", 1),
+  ],
+  "money per volume": [field("/gal", 1 / GALLON, "/us gal", "/gallon"), metric("/L", 1e3, "/litre"), metric("/m³", 1)],
+  "money per length": [field("/ft", 1 / FOOT, "/foot", "a foot"), metric("/m", 1)],
 };

@@ -4,13 +4,14 @@ import {
   type BedFit,
   type BitChoice,
   type CasingPoint,
+  type ChooseBitPump,
   casingPoint,
   chooseBit,
   type Finding,
   fitOfBed,
   type Working,
 } from "@bitwright/engine";
-import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { ResolvedInquiry, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { casingForHole } from "./casing-for-hole.ts";
 import type { GroundStation } from "./ground-station.ts";
 
@@ -32,7 +33,7 @@ export function adviceStation(
   ground: GroundStation,
   pressureForBit: number,
 ): AdviceStation {
-  const { bitHole, fluid, pump } = inquiry;
+  const { bitHole, fluid } = inquiry;
   const beds = ground.beds.map(advisedBedOf);
   const fits = beds.map(fitOfBed);
   const casing = casingForHole(casingPoint({ fits, from: 0, to: deepest(beds, bitHole.to) }), bitHole);
@@ -44,7 +45,7 @@ export function adviceStation(
     to: drilled[drilled.length - 1].bottom,
     fluid: fluid.kind,
     density: fluid.density,
-    pump: { flow: pump.flow, pressureForBit, ...(pump.lumpSize === undefined ? {} : { lumpSize: pump.lumpSize }) },
+    pump: pumpForBit(inquiry, pressureForBit),
   });
   const inHole = fits.filter(({ bed }) => bed.bottom > bitHole.from && bed.top < bitHole.to);
   return {
@@ -54,6 +55,11 @@ export function adviceStation(
     findings: [...casing.findings, ...inHole.flatMap(({ findings }) => findings), ...bit.findings],
     working: [...casing.working, ...bit.working],
   };
+}
+
+/** What the pump gives the bit. */
+export function pumpForBit({ pump }: Pick<ResolvedInquiry, "pump">, pressureForBit: number): ChooseBitPump {
+  return { flow: pump.flow, pressureForBit, ...(pump.lumpSize === undefined ? {} : { lumpSize: pump.lumpSize }) };
 }
 
 function deepest(beds: readonly AdvisedBed[], holeEnd: number): number {

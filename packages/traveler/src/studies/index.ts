@@ -9,6 +9,14 @@ export {
   USUAL_SEED,
 } from "./bands-study.ts";
 export type { BedFigure, BedInputs, BedUncertainty } from "./bed-sample.ts";
+export type { ChoiceLimits, ChoiceOptions, JobChoices } from "./choice-options.ts";
+export {
+  type ChoiceStudy,
+  type ChoiceStudyOptions,
+  type ChoiceStudyProgress,
+  choiceStudy,
+  choiceStudyInSteps,
+} from "./choice-study.ts";
 export {
   type LifeBands,
   type LifeBandsOptions,

@@ -10,6 +10,7 @@ import { resolveGround } from "./ground.ts";
 import { type ResolvedHoles, resolveHoles } from "./holes.ts";
 import { resolveOverrides } from "./overrides.ts";
 import { resolveCollars, resolvePipe } from "./pipe.ts";
+import { resolvePrices } from "./prices.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 import { resolvePump, resolveRig } from "./rig.ts";
 import { knownRocks, resolveOwnRocks } from "./rocks.ts";
@@ -27,7 +28,9 @@ export function resolveTraveler(traveler: ReadTraveler, notes: ReadingNotes): Re
   const ground = resolveGround({ traveler, rocks, bitHole: holes?.bitHole }, notes);
   // Where the holes are wrong the bit is still looked at, against the hole it was drawn for or any.
   const diameter = holes?.bitDiameter ?? traveler.inquiry.holes[0]?.diameter.si ?? 0;
-  const bit = resolveBit({ bit: traveler.bit, diameter, cutters: knownCutters(ownCutters) }, notes);
+  const cutters = knownCutters(ownCutters);
+  const bit = resolveBit({ bit: traveler.bit, diameter, cutters }, notes);
+  const prices = resolvePrices({ traveler, cutters, bitDiameter: bit?.diameter ?? diameter }, notes);
   const overrides = resolveOverrides({ traveler, rocks, bitDiameter: diameter }, notes);
   if (!inquiry || !bit || notes.problems.length > 0) return undefined;
   for (const remark of gearRemarks({ inquiry, overrides })) notes.remark(remark);
@@ -43,6 +46,7 @@ export function resolveTraveler(traveler: ReadTraveler, notes: ReadingNotes): Re
     inquiry,
     ground,
     bit,
+    prices,
     overrides,
     lists: { rocks: ownRocks, cutters: ownCutters },
     findings: notes.findings,

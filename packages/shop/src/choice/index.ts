@@ -1,0 +1,3 @@
+export { choiceSheets } from "./choice-sheets.ts";
+export { choiceText } from "./choice-text.ts";
+export type { MoneyStyle } from "./choice-words.ts";

@@ -1,0 +1,70 @@
+import type { CuttingKernel } from "@bitwright/engine";
+import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { AdviceStation } from "./advice-station.ts";
+import { bedsInHole } from "./bed-in-hole.ts";
+import { type BitStation, bitStation } from "./bit-station.ts";
+import { type BedCut, type CutStation, cutStation } from "./cut-station.ts";
+import { cleaningRate, type FlowStation, flowStation, USUAL_CHIP_SIZE } from "./flow-station.ts";
+import type { GroundStation } from "./ground-station.ts";
+
+/** A bit, what it does in its ground, and the flow through it. */
+export interface BitInGround {
+  readonly bit: BitStation;
+  readonly cut: CutStation;
+  readonly flow: FlowStation;
+}
+
+/** What the bit is laid out for, and what runs the loops. */
+export interface BitInGroundQuestion {
+  readonly ground: GroundStation;
+  readonly advice: AdviceStation;
+  /** No figure depends on it. */
+  readonly kernel: CuttingKernel | undefined;
+}
+
+/**
+ * The middle of the pipeline: the traveler's bit laid out, cutting its beds under the flow it has. A job worked up goes this
+ * way once, a study of other bits for the same job goes it for each of them.
+ *
+ * The flow is looked at first for the rate that it can clean, which limits the cut, again where the chips come out larger than
+ * reckoned with, and at last at the rate the cut makes.
+ */
+export function bitInGround(traveler: ResolvedTraveler, { ground, advice, kernel }: BitInGroundQuestion): BitInGround {
+  const bit = bitStation(traveler, advice, kernel);
+  const drilled = bedsInHole(ground, advice);
+  const { ports } = bit;
+  const { slotArea, leastExposure } = bit.review.body;
+  const sticky = advice.bit.mix.stickyShare > 0;
+  const washed = { ports, stickyGround: sticky, ...(slotArea === undefined ? {} : { slotArea }) };
+  const cutUnder = (ceiling: number | undefined) =>
+    cutStation(traveler, {
+      layout: bit.layout,
+      exposure: leastExposure,
+      beds: drilled,
+      known: bit.findings,
+      kernel,
+      ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
+    });
+  let cut = cutUnder(cleaningRate(traveler, washed));
+  // A deep cut makes larger chips than were reckoned with, which fall faster: where they lower the ceiling, it counts.
+  for (let looks = 0; looks < CHIP_LOOKS; looks++) {
+    const ceiling = cleaningRate(traveler, washed, fastestChip(cut.beds).chipSize);
+    if (ceiling === undefined || !cut.beds.some(({ rate }) => rate.high > ceiling)) break;
+    cut = cutUnder(ceiling);
+  }
+  return { bit, cut, flow: flowStation(traveler, { ...washed, ...fastestChip(cut.beds) }) };
+}
+
+/** Looks at the chips that a lower ceiling makes; they grow again where the lower rate is turned more slowly [-]. */
+const CHIP_LOOKS = 4;
+
+/** Rate and chip size of the bed that drills fastest: it loads the return most. */
+function fastestChip(beds: readonly BedCut[]): { chipSize: number; rate?: number } {
+  const fastest = beds.reduce<BedCut | undefined>(
+    (most, bed) => (most === undefined || bed.drilling.rate > most.drilling.rate ? bed : most),
+    undefined,
+  );
+  if (!fastest) return { chipSize: USUAL_CHIP_SIZE };
+  const deepest = fastest.drilling.cutters.reduce((most, cutter) => Math.max(most, cutter.deepest), 0);
+  return { chipSize: deepest, rate: fastest.drilling.rate };
+}
