@@ -186,7 +186,12 @@ describe("the march", () => {
       cutters: usualBit.cutters.map((cutter) => ({ ...cutter, chamferWidth: 0, sideRake: 0 })),
     };
     const limestone = ground("limestone");
-    const of = lived(limestone, { layout: plain, largestChange: 0.02 * mm });
+    // No pads, and an end at 3.9 mm: more than half of it is what side force takes off the gauge beside the cut, so that
+    // the edges by themselves have lost a sixteenth of an inch of diameter.
+    const input = usualLife([limestone], { layout: plain, largestChange: 0.02 * mm, ends: { undergauge: 3.9 * mm } });
+    const { gaugePads: _, ...bare } = input;
+    const of = life(bare);
+    expectClose(of.worn.undergauge - 2 * of.sideLoss, 1.6 * mm, 0.05);
     const worn = plain.cutters.map((cutter, i) => {
       const wear = of.wear[i];
       const point = (Math.PI / (WEAR_POINTS - 1)) * (cutter.faceDiameter / 2);

@@ -3,6 +3,7 @@ import {
   bitBody,
   catalogCutter,
   exactBand,
+  type GaugePads,
   generateLayout,
   type LifeBed,
   type LifeInput,
@@ -42,6 +43,16 @@ export function usualBed(id: string, { strength, turns = 90 }: { strength?: numb
   };
 }
 
+const usualBody = bitBody({ layout: usualBit, material: "steel", ports: { count: 5, diameter: 10 * mm } });
+
+/** Three quarters of an inch of pad on each wing, set with carbide. */
+export const usualPads: GaugePads = {
+  count: usualBody.wings,
+  length: 0.75 * inch,
+  width: usualBody.wingThickness,
+  protection: "carbide",
+};
+
 /** The usual bit in beds, new, cooled and as far out of its wings as usual. */
 export function usualLife(beds: readonly LifeBed[], more: Partial<LifeInput> = {}): LifeInput {
   return {
@@ -50,7 +61,8 @@ export function usualLife(beds: readonly LifeBed[], more: Partial<LifeInput> = {
     holes: 10_000,
     fluidTemperature: 288,
     films: usualBit.cutters.map(({ faceDiameter }) => usualCoolingFilm(faceDiameter)),
-    exposure: bitBody({ layout: usualBit, material: "steel", ports: { count: 5, diameter: 10 * mm } }).exposure,
+    exposure: usualBody.exposure,
+    gaugePads: usualPads,
     ...more,
   };
 }

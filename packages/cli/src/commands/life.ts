@@ -152,7 +152,7 @@ function remark({ severity, where, message, code, value }: Finding, units: UnitS
 }
 
 /** Codes of the remarks whose figure is a footage. */
-const FROM_FOOTAGE: readonly string[] = ["gauge-under-new-tolerance", "carbide-rubs"];
+const FROM_FOOTAGE: readonly string[] = ["gauge-under-new-tolerance", "pads-hold-gauge", "carbide-rubs"];
 
 function stepTable({ beds }: LifeStation, steps: readonly LifeStep[], units: UnitSystem): string {
   const figure = (kind: QuantityKind, si: number) => formatQuantity(kind, si, units, { figures: 3 });

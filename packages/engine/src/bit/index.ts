@@ -30,6 +30,7 @@ export { estimatedProfileAngles, type TrackPoint } from "./estimated-profile-ang
 export { type CutterExposure, type Exposure, exposure, ORDINARY_EXPOSURE_SHARE } from "./exposure.ts";
 export { cuttingTip, type FaceTilt, faceAcrossAxis, faceAtGauge, faceWithTipAt } from "./face-on-profile.ts";
 export { type FaceStock, faceStock, type StationedFace } from "./face-stock.ts";
+export { type GaugePads, gaugePadArea, type PadProtection } from "./gauge-pads.ts";
 export { type CasingPass, casingPass, type GrindWindow, gaugeTolerance, grindWindow } from "./gauge-tolerance.ts";
 export { generateLayout, type LayoutJudge } from "./generate-layout.ts";
 export type { CutterPlace, GeneratedBit } from "./generated-bit.ts";

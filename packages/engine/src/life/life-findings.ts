@@ -1,15 +1,7 @@
-import { gaugeTolerance } from "../bit/index.ts";
 import { USUAL_TABLE_THICKNESS } from "../cutter/index.ts";
 import { COBALT_TABLE_LIMIT, type RateLimitName, WEAR_QUICKENS_TEMPERATURE } from "../cutting/index.ts";
-import {
-  commonPractice,
-  derivedFrom,
-  type Finding,
-  largest,
-  readIn,
-  recalledFrom,
-  type Severity,
-} from "../quantity/index.ts";
+import { commonPractice, derivedFrom, type Finding, largest, recalledFrom, type Severity } from "../quantity/index.ts";
+import { gaugeFindings } from "./gauge-findings.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import type { LifeInput } from "./life-input.ts";
 import type { LifeEndName, LifeStep } from "./life-step.ts";
@@ -68,24 +60,6 @@ function endFinding({ beds }: LifeInput, { end, bedIndex, footage }: LifeFigures
       : { value: end.value, limit: end.limit, unit: end.unit }),
     source: end.by === "heat" ? recalledFrom("Glowka & Stone 1986, SPE Drilling Engineering") : commonPractice(),
   };
-}
-
-function gaugeFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding[] {
-  const tolerance = gaugeTolerance(layout.holeDiameter);
-  const out = steps.find(({ undergauge }) => undergauge > tolerance);
-  if (!out) return [];
-  return [
-    {
-      code: "gauge-under-new-tolerance",
-      severity: "note",
-      where: "gauge",
-      message:
-        "From this footage on the gauge is under what a new bit may be ground to: a rebuild needs gauge cutters, not only a grind.",
-      value: out.footage,
-      unit: "m",
-      source: readIn("API Spec 7-1 tolerance of fixed-cutter bits, seen in trade reprints, standard itself not read"),
-    },
-  ];
 }
 
 function carbideFindings({ layout }: LifeInput, { steps }: LifeFigures): Finding[] {

@@ -1,4 +1,4 @@
-import type { BitLayout } from "../bit/index.ts";
+import type { BitLayout, GaugePads } from "../bit/index.ts";
 import type { CoolingFilm, CuttingKernel, EdgeWear, RateLimits, RockHeat } from "../cutting/index.ts";
 import type { RockResponse } from "../ground/index.ts";
 
@@ -56,6 +56,10 @@ export interface LifeInput {
   readonly wearCoefficient?: number;
   /** Factor on wear where the contact is as hot as the table bears; the middle of its band where not given [-]. */
   readonly multipleAtLimit?: number;
+  /** Pads that hold the gauge beside its cutters, level with them at the start; none where not given. */
+  readonly gaugePads?: GaugePads;
+  /** Wear of the pads against that of diamond; the middle of the band of their protection where not given [-]. */
+  readonly padWearMultiple?: number;
   /** How the edges are worn at the start, in place of the worn heights of the layout. */
   readonly wear?: readonly EdgeWear[];
   /** Most height that any point of an edge may lose before the edges are traced anew [m]. */

@@ -19,6 +19,8 @@ export interface LifeStep extends WearState {
   readonly weight: number;
   /** Torque at the bit over the stretch [N·m]. */
   readonly torque: number;
+  /** Side force of the cutters over the stretch, which the gauge pads bear [N]. */
+  readonly sideForce: number;
   /** What held the rate. */
   readonly binds: RateLimitName;
   /** Temperature of the hottest rubbing surface [K]. */

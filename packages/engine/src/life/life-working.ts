@@ -1,4 +1,5 @@
 import { derivedFrom, given, recalledFrom, type Working } from "../quantity/index.ts";
+import { gaugeWorking } from "./gauge-working.ts";
 import { grindingRatio } from "./grinding-ratio.ts";
 import type { LifeFigures } from "./life-figures.ts";
 import type { LifeInput } from "./life-input.ts";
@@ -17,7 +18,6 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
   const k = given("k", "wear coefficient in the reference sandstone, cold", coefficient, "m²/N", from);
   const reach = given("D", "hole diameter", layout.holeDiameter, "m", "layout");
   const wornOff = wornVolumes.reduce((sum, each) => sum + each, 0);
-  const traceSource = derivedFrom("geometry of the worn edges");
   return [
     ...beds.map(
       (bed): Working => ({
@@ -80,14 +80,7 @@ export function lifeWorking(input: LifeInput, figures: LifeFigures): Working[] {
       unit: "-",
       source: recalledFrom("IADC dull grading 1992, SPE/IADC 23939"),
     },
-    {
-      name: "diameter lost at the gauge",
-      relation: "2 (reach when new - reach now), reach = largest radius at which an edge stands, at most D/2",
-      inputs: [reach],
-      value: worn.undergauge,
-      unit: "m",
-      source: traceSource,
-    },
+    ...gaugeWorking(input, figures),
     ...(wornOff > 0 ? [ratioWorking(layout.holeDiameter, footage, wornOff)] : []),
     {
       name: "diamond and carbide worn off",

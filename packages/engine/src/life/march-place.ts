@@ -1,4 +1,5 @@
 import type { EdgeWear } from "../cutting/index.ts";
+import type { HeldGauge } from "./held-gauge.ts";
 import type { LifeBed } from "./life-input.ts";
 import type { LifeEnd } from "./life-step.ts";
 import type { WearState } from "./wear-state.ts";
@@ -17,6 +18,7 @@ export interface MarchPlace {
   time: number;
   wear: EdgeWear[];
   worn: WearState;
+  gauge: HeldGauge;
   /** What the law has worn off each cutter [m³]. */
   wornVolumes: Float64Array;
 }

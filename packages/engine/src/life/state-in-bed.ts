@@ -13,8 +13,10 @@ import {
   type StateMeasure,
 } from "../cutting/index.ts";
 import { largest, requirePositive } from "../quantity/index.ts";
+import type { BearingPads } from "./bearing-pads.ts";
 import { type EdgeWearRates, edgeWearRates } from "./edge-wear-rates.ts";
 import type { HeldLimits, LifeBed } from "./life-input.ts";
+import type { OnWall } from "./wall-wear.ts";
 import { relativeAbrasivity, wearHeatFactor } from "./wear-law.ts";
 
 /** The bit, worn as it is, drilling one bed. */
@@ -27,6 +29,8 @@ export interface StateInBed {
   /** Mean temperature of each cutter's rubbing surface [K]. */
   readonly temperatures: Float64Array;
   readonly wear: EdgeWearRates;
+  /** What the wall does to the gauge. */
+  readonly wall: OnWall;
 }
 
 /** What a worn bit brings to a bed. */
@@ -46,6 +50,7 @@ export interface WornBit {
   readonly wearCoefficient: number;
   /** Factor on wear at the table's limit [-]. */
   readonly multipleAtLimit: number;
+  readonly pads?: BearingPads;
 }
 
 /**
@@ -74,6 +79,15 @@ export function stateInBed(bit: WornBit, bed: LifeBed): StateInBed {
     binds,
     temperatures,
     wear: edgeWearRates({ trace, response, state: drilled, coefficients }),
+    wall: {
+      wearCoefficient: inRock,
+      sideForce: drilled.bit.lateralForce,
+      advance: drilled.advance,
+      holeRadius: trace.holeRadius,
+      contactStress: response.contactStress,
+      kappa: response.kappa,
+      ...(bit.pads ? { pads: bit.pads } : {}),
+    },
   };
 }
 

@@ -10,7 +10,7 @@ import { type Band, requireBetween, requireNotNegative, requirePositive } from "
  *
  * @source (c) no source: order of magnitude from facts of the trade, see docs/decisions/2026-11-25-wear-and-life.md
  */
-export const WEAR_COEFFICIENT: Band = { low: 2e-17, mid: 2e-16, high: 2e-15 };
+export const WEAR_COEFFICIENT: Band = { low: 3e-17, mid: 3e-16, high: 3e-15 };
 
 /**
  * CERCHAR index of the sandstone that the wear coefficient belongs to [-].

@@ -10,8 +10,10 @@ export interface WearState {
   readonly innerGrade: number;
   /** Mean wear grade of the cutters beyond; 0 where there are none [-]. */
   readonly outerGrade: number;
-  /** Diameter lost at the gauge [m]. */
+  /** Diameter lost at the gauge, which pads hold where they stand out beyond the gauge cutters [m]. */
   readonly undergauge: number;
+  /** Diameter that the gauge cutters by themselves have lost [m]. */
+  readonly cutterUndergauge: number;
 }
 
 /** Part of the radius whose cutters count as inner ones: (a) IADC dull grading 1992 [-]. */
@@ -24,7 +26,7 @@ const GAUGE_SHARE = 0.9;
  *
  * Grade 8 h/D of each cutter, the mean over the cutters within 2/3 of the hole radius and over those beyond. Gauge loss is
  * twice what the edge that stands farthest out has lost of its reach; what was ground off to gauge when the bit was made
- * does not count.
+ * does not count, and what pads and side force do is left to the march.
  *
  * @source (b) IADC dull grading 1992 (SPE/IADC 23939), recalled; (d) geometry of the worn edges
  */
@@ -41,11 +43,13 @@ export function wearStateOf(layout: BitLayout): (wear: readonly EdgeWear[]) => W
   return (wear) => {
     const wornHeights = cutters.map(({ faceDiameter }, i) => deepestWear({ faceDiameter, wear: wear[i] }));
     const grades = wornHeights.map((height, i) => (8 * height) / cutters[i].faceDiameter);
+    const cutterUndergauge = Math.max(0, 2 * (whole - reachOf(wear)));
     return {
       wornHeights,
       innerGrade: mean(grades.filter((_, i) => inner[i])),
       outerGrade: mean(grades.filter((_, i) => !inner[i])),
-      undergauge: Math.max(0, 2 * (whole - reachOf(wear))),
+      undergauge: cutterUndergauge,
+      cutterUndergauge,
     };
   };
 }

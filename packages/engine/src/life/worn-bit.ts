@@ -1,4 +1,5 @@
 import { COBALT_TABLE_LIMIT, type CoolingFilm, type EdgeWear, traceEdges } from "../cutting/index.ts";
+import { bearingPads } from "./bearing-pads.ts";
 import type { LifeInput } from "./life-input.ts";
 import type { WornBit } from "./state-in-bed.ts";
 import { WEAR_COEFFICIENT, WEAR_MULTIPLE_AT_TABLE_LIMIT } from "./wear-law.ts";
@@ -34,6 +35,7 @@ export function wornBit(input: LifeInput, { wear, now, first }: WearSoFar): Worn
     fluidTemperature,
     tableLimit: input.tableLimit ?? COBALT_TABLE_LIMIT,
     wearCoefficient: input.wearCoefficient ?? WEAR_COEFFICIENT.mid,
+    ...(input.gaugePads ? { pads: bearingPads(input.gaugePads, input.padWearMultiple) } : {}),
     multipleAtLimit: input.multipleAtLimit ?? WEAR_MULTIPLE_AT_TABLE_LIMIT.mid,
   };
 }

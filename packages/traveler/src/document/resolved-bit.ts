@@ -1,3 +1,5 @@
+import type { PadProtection } from "@bitwright/engine";
+
 /** Either a bit to be laid out from a specification or a bit that was measured. */
 export type ResolvedBit = ResolvedBitSpec | ResolvedMeasuredBit;
 
@@ -55,6 +57,8 @@ export interface ResolvedBitSpec {
   readonly sweep?: number;
   /** Length of the gauge pads [m]. */
   readonly gaugeLength?: number;
+  /** What the gauge pads are set or faced with. */
+  readonly gaugeProtection?: PadProtection;
   /** Whether the diamond is leached. */
   readonly leached?: boolean;
 }
@@ -83,6 +87,8 @@ export interface ResolvedMeasuredBit {
   readonly ports?: ResolvedPorts;
   /** Length of the gauge pads [m]. */
   readonly gaugeLength?: number;
+  /** What the gauge pads are set or faced with. */
+  readonly gaugeProtection?: PadProtection;
   readonly leached?: boolean;
 }
 

@@ -98,4 +98,16 @@ describe("lifeStation", () => {
     expect(step.value.life?.footage).toBeGreaterThan(0);
     expect(step.value.findings.map(({ code }) => code)).toContain("life-ends-stopped");
   });
+
+  it("holds the gauge with the pads ordered, or those of the rules, and with none of a bit that tells of none", () => {
+    const pads = (change: (spec: Record<string, unknown>) => unknown) =>
+      worked("house-well", (document) => change((document.bit as { spec: Record<string, unknown> }).spec));
+    const footage = (workup: Workup) => workup.life.life?.footage ?? Number.NaN;
+    const short = pads((spec) => Object.assign(spec, { gaugeLength: "1/4 in", gaugeProtection: "hardfacing" }));
+    const long = pads((spec) => Object.assign(spec, { gaugeLength: "2 in", gaugeProtection: "diamond" }));
+    expect(footage(long)).toBeGreaterThan(1.1 * footage(short));
+    const codes = (workup: Workup) => workup.life.findings.map(({ code }) => code);
+    expect(codes(well)).toContain("pad-wear-unsourced");
+    expect(codes(worked("measured-bit"))).toContain("gauge-pads-left-out");
+  });
 });

@@ -7,6 +7,7 @@ import {
   compiledKernel,
   derivedFrom,
   type Finding,
+  type GaugePads,
   given,
   gravestFirst,
   LEACHED_TABLE_LIMIT,
@@ -119,6 +120,7 @@ export function lifeQuestion(
 ): { readonly input: LifeInput; readonly limits: LifeLimits; readonly films?: CutterFilms } {
   const tableLimit = isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT;
   const films = filmsOf(traveler, question);
+  const gaugePads = gaugePadsOf(traveler, question);
   return {
     input: {
       layout: question.bit.layout,
@@ -129,6 +131,7 @@ export function lifeQuestion(
       exposure: question.bit.review.body.exposure,
       tableLimit,
       kernel,
+      ...(gaugePads ? { gaugePads } : {}),
       ...(wearFactor === 1 ? {} : { wearCoefficient: wearFactor * WEAR_COEFFICIENT.mid }),
     },
     limits: lifeLimitsOf({ tableLimit }),
@@ -180,6 +183,18 @@ function weightAsFlatsGrow({ overrides }: ResolvedTraveler, { run, weight }: Bed
   const { binds } = run.computed;
   if (overrides.weight !== undefined || binds === "weight" || binds === "contactTemperature") return weight;
   return Math.max(weight, Math.min(run.practice.weight, available));
+}
+
+/**
+ * The gauge pads as ordered or as the rules choose them; of a measured bit as far as they are known, and hardfaced where nobody
+ * says what is on them. None where they have no length or the wings are not known.
+ */
+function gaugePadsOf({ bit }: ResolvedTraveler, { advice, bit: { review } }: LifeQuestion): GaugePads | undefined {
+  const rule = advice.bit.gauge.value;
+  const length = bit.gaugeLength ?? (bit.kind === "spec" ? rule.padLength : 0);
+  const protection = bit.gaugeProtection ?? (bit.kind === "spec" ? rule.protection : "hardfacing");
+  const { wings, wingThickness } = review.body;
+  return length > 0 && wings > 0 ? { count: wings, length, width: wingThickness, protection } : undefined;
 }
 
 function isLeached({ bit }: ResolvedTraveler, { advice }: LifeQuestion): boolean {

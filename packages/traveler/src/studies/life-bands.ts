@@ -6,6 +6,7 @@ import {
   type LifeBed,
   type LifeInput,
   life,
+  PAD_FACES,
   runToEnd,
   type UncertainInput,
   WEAR_COEFFICIENT,
@@ -46,6 +47,7 @@ export const USUAL_LIVES = 40;
 
 const WEAR = "wear coefficient";
 const COOLED = "cooling by the fluid";
+const PADS = "wear of the gauge pads";
 const strengthOf = (at: number, name: string) => `strength of bed ${at + 1}, ${name}`;
 const abrasivityOf = (at: number, name: string) => `abrasivity of bed ${at + 1}, ${name}`;
 
@@ -72,8 +74,11 @@ export function* lifeBandsInSteps(
   return { inputs, bands };
 }
 
-/** What is not known of a life: how diamond wears, how it is cooled, how strong and how abrasive each bed is. */
-function lifeInputs({ wearCoefficient }: LifeInput, beds: readonly BedCut[]): Record<string, UncertainInput> {
+/** What is not known of a life: how diamond and pads wear, how it is cooled, how strong and how abrasive each bed is. */
+function lifeInputs(
+  { wearCoefficient, gaugePads }: LifeInput,
+  beds: readonly BedCut[],
+): Record<string, UncertainInput> {
   const { low, mid, high } = WEAR_COEFFICIENT;
   const factor = (wearCoefficient ?? mid) / mid;
   const ofBeds = beds.flatMap(({ bed, ground }, at) => [
@@ -83,6 +88,7 @@ function lifeInputs({ wearCoefficient }: LifeInput, beds: readonly BedCut[]): Re
   return {
     [WEAR]: byFactor({ low: factor * low, mid: factor * mid, high: factor * high }),
     [COOLED]: byFactor(COOLING),
+    ...(gaugePads ? { [PADS]: byFactor(PAD_FACES[gaugePads.protection].wearMultiple) } : {}),
     ...Object.fromEntries(ofBeds),
   };
 }
@@ -112,6 +118,7 @@ function lifeSample(
     ...input,
     beds: drawn,
     wearCoefficient: values[WEAR],
+    ...(input.gaugePads ? { padWearMultiple: values[PADS] } : {}),
     ...(films ? { films: films.map((film) => cooledBy(film, values[COOLED])) } : {}),
   });
   return {

@@ -44,7 +44,7 @@ export function resolveBit(
     cutters: rows,
     measuredAt: measured.measuredAt ?? "face centre",
     ...present({ maker: measured.maker, body: measured.body, leached: measured.leached, ports }),
-    ...present({ gaugeLength: measured.gaugeLength?.si }),
+    ...present({ gaugeLength: measured.gaugeLength?.si, gaugeProtection: measured.gaugeProtection }),
   };
 }
 
@@ -66,7 +66,7 @@ function resolveSpec(
     ...present({ cutter: code, wings, cuttersPerWing, body: spec.body, leached: spec.leached }),
     ...present({ backRake: spec.backRake, sideRake: spec.sideRake }),
     ...present({ chamferAngle: spec.chamferAngle?.si, chamferWidth: spec.chamferWidth?.si }),
-    ...present({ sweep: spec.sweep?.si, gaugeLength: spec.gaugeLength?.si }),
+    ...present({ sweep: spec.sweep?.si, gaugeLength: spec.gaugeLength?.si, gaugeProtection: spec.gaugeProtection }),
     ...present({ ports: portsOf(spec.ports, "bit.spec.ports", diameter, notes) }),
     ...present({
       profile: profile && {

@@ -1,3 +1,4 @@
+import type { PadProtection } from "@bitwright/engine";
 import * as z from "zod";
 import type { QuantityLimits } from "../../quantity/index.ts";
 import { choice, count, flag, section, text } from "../plain-field.ts";
@@ -8,6 +9,7 @@ import { HOLE_DIAMETER } from "./inquiry.ts";
 import { measuredSchema } from "./measured.ts";
 
 const BODIES = ["matrix", "steel"] as const satisfies BitBody[];
+const PROTECTIONS = ["hardfacing", "carbide", "diamond"] as const satisfies PadProtection[];
 
 const portsSchema = section("Round ports of one size.", {
   count: count("How many.", { least: 1, most: 24 }),
@@ -42,6 +44,7 @@ const bodyFields = {
   body: choice("What the body is made of.", BODIES).optional(),
   ports: portsSchema.optional(),
   gaugeLength: quantity("length", "Length of the gauge pads.", { least: "0 in", most: "24 in" }).optional(),
+  gaugeProtection: choice("What the gauge pads are set or faced with.", PROTECTIONS).optional(),
   leached: flag("Whether the diamond is leached.").optional(),
 };
 
