@@ -6,6 +6,7 @@ import { type BitStation, bitStation } from "./bit-station.ts";
 import { type BedCut, type CutStation, cutStation } from "./cut-station.ts";
 import { cleaningRate, type FlowStation, flowStation, USUAL_CHIP_SIZE } from "./flow-station.ts";
 import type { GroundStation } from "./ground-station.ts";
+import { coolingOf } from "./heat-curves.ts";
 
 /** A bit, what it does in its ground, and the flow through it. */
 export interface BitInGround {
@@ -36,10 +37,12 @@ export function bitInGround(traveler: ResolvedTraveler, { ground, advice, kernel
   const { slotArea, leastExposure } = bit.review.body;
   const sticky = advice.bit.mix.stickyShare > 0;
   const washed = { ports, stickyGround: sticky, ...(slotArea === undefined ? {} : { slotArea }) };
+  const films = coolingOf(traveler, { bit, flow: flowStation(traveler, { ...washed, chipSize: USUAL_CHIP_SIZE }) });
   const cutUnder = (ceiling: number | undefined) =>
     cutStation(traveler, {
       layout: bit.layout,
       exposure: leastExposure,
+      films,
       beds: drilled,
       known: bit.findings,
       kernel,

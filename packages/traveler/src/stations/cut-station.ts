@@ -3,6 +3,7 @@ import {
   type Band,
   type BitLayout,
   type ComputedRun,
+  type CoolingFilm,
   type CuttingKernel,
   type EdgeTrace,
   enteredBy,
@@ -21,7 +22,6 @@ import {
   type SteadyDrilling,
   steadyDrilling,
   traceEdges,
-  usualCoolingFilm,
   WEAR_QUICKENS_TEMPERATURE,
   type Working,
 } from "@bitwright/engine";
@@ -61,6 +61,8 @@ export interface CutQuestion {
   readonly layout: BitLayout;
   /** Least height of the tips over the wing: where deeper cuts make the body rub [m]. */
   readonly exposure: number;
+  /** Cooling of each cutter by the flow past it, in the order of the layout. */
+  readonly films: readonly CoolingFilm[];
   readonly beds: readonly BedInHole[];
   /** Rate at which the cuttings reach their limit; absent where no liquid is circulated [m/s]. */
   readonly cleaningRate?: number;
@@ -116,7 +118,7 @@ function bedCut(traveler: ResolvedTraveler, question: CutQuestion, trace: EdgeTr
   const { kernel } = question;
   const { ground, bed } = at;
   const { mid, bands } = ground.response;
-  const heat = heatOf(traveler, at, question.layout);
+  const heat = heatOf(traveler, at, question.films);
   const limits = limitsOf(traveler, question, at);
   const holeDiameter = inquiry.bitHole.diameter;
   const tried = speedsToTry(traveler, practiceRotarySpeed(bed.confinedStrength.mid)).map((rotarySpeed) => ({
@@ -162,24 +164,25 @@ function sideOf(bands: RockResponseBands, side: "low" | "high"): RockResponse {
   };
 }
 
-/** How the hottest edges are heated and cooled in a bed. */
-export function heatOf({ inquiry }: ResolvedTraveler, { ground }: BedInHole, layout: BitLayout): HeatConditions {
-  const { thermalConductivity, thermalDiffusivity } = ground.rock;
-  const smallest = layout.cutters.reduce(
-    (least, { faceDiameter }) => Math.min(least, faceDiameter),
-    Number.POSITIVE_INFINITY,
-  );
-  return {
-    rock: { conductivity: thermalConductivity.mid, diffusivity: thermalDiffusivity.mid },
-    fluidTemperature: inquiry.fluid.temperature,
-    film: usualCoolingFilm(smallest),
-  };
+/** How the edges of every cutter are heated by a bed and cooled by the flow past it. */
+export function heatOf(
+  { inquiry }: ResolvedTraveler,
+  { ground }: BedInHole,
+  /** Cooling of each cutter, in the order of the layout. */
+  film: readonly CoolingFilm[],
+): HeatConditions {
+  return { rock: rockHeatOf(ground), fluidTemperature: inquiry.fluid.temperature, film };
+}
+
+/** How a rock leads heat. */
+export function rockHeatOf({ rock }: BedInHole["ground"]): HeatConditions["rock"] {
+  return { conductivity: rock.thermalConductivity.mid, diffusivity: rock.thermalDiffusivity.mid };
 }
 
 /** Every limit on the rate in a bed: rig, string, wings, heat, flow, and what was set by hand. */
 export function limitsOf(
   traveler: ResolvedTraveler,
-  { exposure, cleaningRate }: CutQuestion,
+  { exposure, cleaningRate }: Pick<CutQuestion, "exposure" | "cleaningRate">,
   { bed }: BedInHole,
 ): RateLimits {
   const { inquiry, overrides } = traveler;

@@ -1,5 +1,6 @@
 import {
   COBALT_TABLE_LIMIT,
+  type CoolingFilm,
   type CriticalWeight,
   type CutterFilms,
   type CutterWash,
@@ -19,8 +20,8 @@ import type { FlowStation } from "./flow-station.ts";
 
 /** The stations that the cooling of the cutters is reckoned from. */
 export interface CoolingQuestion {
-  readonly bit: BitStation;
-  readonly flow: FlowStation;
+  readonly bit: Pick<BitStation, "layout" | "ports" | "review">;
+  readonly flow: Pick<FlowStation, "circuit" | "flow">;
 }
 
 /** Weight against speed at which the hottest cutter reaches a temperature, at one flow. */
@@ -61,6 +62,11 @@ export function filmsOf(traveler: ResolvedTraveler, question: CoolingQuestion, f
     fluid: { density, viscosity: plasticViscosity },
   };
   return cutterFilms(wash);
+}
+
+/** The film of every cutter, whether the flow past it is known or not. */
+export function coolingOf(traveler: ResolvedTraveler, question: CoolingQuestion): readonly CoolingFilm[] {
+  return filmsOf(traveler, question)?.films ?? barelyCooled(question);
 }
 
 /** Air, foam, or slots that nobody knows: the low end of what cools a cutter. */

@@ -27,7 +27,7 @@ import {
 import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { AdviceStation } from "./advice-station.ts";
 import type { BitStation } from "./bit-station.ts";
-import { type BedCut, type CutStation, heatOf, limitsOf } from "./cut-station.ts";
+import { type BedCut, type CutStation, limitsOf, rockHeatOf } from "./cut-station.ts";
 import { cleaningRate, type FlowStation } from "./flow-station.ts";
 import { barelyCooled, filmsOf, type HeatCurves, heatCurvesOf } from "./heat-curves.ts";
 
@@ -148,13 +148,7 @@ function lifeBeds(traveler: ResolvedTraveler, { advice, bit, cut }: LifeQuestion
     stickyGround: sticky,
     ...(slotArea === undefined ? {} : { slotArea }),
   });
-  const common = {
-    layout: bit.layout,
-    exposure: leastExposure,
-    beds: cut.beds,
-    known: [],
-    ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
-  };
+  const common = { exposure: leastExposure, ...(ceiling === undefined ? {} : { cleaningRate: ceiling }) };
   return cut.beds.map((one): LifeBed => {
     const { torque, power, rate, weight } = limitsOf(traveler, common, one);
     return {
@@ -163,7 +157,7 @@ function lifeBeds(traveler: ResolvedTraveler, { advice, bit, cut }: LifeQuestion
       bottom: one.bed.bottom,
       response: one.ground.response.mid,
       cerchar: one.ground.rock.cerchar.mid,
-      rock: heatOf(traveler, one, bit.layout).rock,
+      rock: rockHeatOf(one.ground),
       weight: weightAsFlatsGrow(traveler, one, weight ?? one.weight),
       rotarySpeed: one.rotarySpeed,
       limits: {

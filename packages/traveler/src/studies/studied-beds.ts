@@ -1,6 +1,7 @@
 import type { EdgeTrace, HeatConditions, RateLimits, SpeedWindow } from "@bitwright/engine";
-import { type BedCut, type CutQuestion, heatOf, limitsOf } from "../stations/cut-station.ts";
+import { type BedCut, heatOf, limitsOf } from "../stations/cut-station.ts";
 import { cleaningRate, type FlowQuestion } from "../stations/flow-station.ts";
+import { coolingOf } from "../stations/heat-curves.ts";
 import type { BedStability } from "../stations/stability-station.ts";
 import type { Workup } from "../workup.ts";
 
@@ -39,19 +40,14 @@ export function studiedBeds(workup: Workup, bed?: string): StudiedBit {
     ...(slotArea === undefined ? {} : { slotArea }),
   };
   const ceiling = cleaningRate(traveler, washed);
-  const question: CutQuestion = {
-    layout: bit.layout,
-    exposure: leastExposure,
-    beds: cut.beds,
-    known: bit.findings,
-    ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
-  };
+  const limited = { exposure: leastExposure, ...(ceiling === undefined ? {} : { cleaningRate: ceiling }) };
+  const films = coolingOf(traveler, workup);
   const all = cut.beds.map((one, at) => ({
     number: at + 1,
     name: one.bed.name,
     cut: one,
-    limits: limitsOf(traveler, question, one),
-    heat: heatOf(traveler, one, bit.layout),
+    limits: limitsOf(traveler, limited, one),
+    heat: heatOf(traveler, one, films),
     inStep: (stability.beds[at].review.string?.avoid ?? []).map((window) => ({
       ...window,
       why: `${window.why}, half-way down the bed`,
