@@ -1,6 +1,8 @@
-import { bandsSheets, lifeSheets, mapSheets, stabilitySheets } from "@bitwright/shop";
+import { choicesByRule } from "@bitwright/engine";
+import { bandsSheets, choiceSheets, choiceText, lifeSheets, mapSheets, stabilitySheets } from "@bitwright/shop";
 import {
   bandsStudy,
+  choiceStudy,
   lifeBands,
   mapStudy,
   parseTraveler,
@@ -33,6 +35,16 @@ describe.each(Object.keys(ODD_TRAVELERS) as OddTraveler[])("a longer look at %s"
       ...bandsSheets(workup, bands, options),
       ...lifeSheets(workup, workup.life, options, lifeBands(workup, { samples: 2, holes: 2 })),
     ];
+    // As few bits as there can be: one of each rake.
+    const { cutter, wings, chamfer } = choicesByRule(workup.advice.bit);
+    const choice = choiceStudy(workup, {
+      limits: { cutter: [cutter], wings: [wings], chamfer: [chamfer], body: ["steel"] },
+    });
+    expect(choice === undefined).toBe(workup.cut.beds.length === 0);
+    if (choice) {
+      sheets.push(...choiceSheets(workup, choice, options));
+      sheets.push({ name: "rank", text: choiceText(workup, choice, { units: "metric", currency: "USD" }) });
+    }
     for (const { name: sheet, text } of sheets) {
       if (sheet.endsWith(".svg")) xmlTree(text);
       expect(text, sheet).not.toMatch(NOTHING_PRINTED);
