@@ -38,7 +38,9 @@ export function steadinessTable(
 }
 
 function onString({ march, feedHolds }: ReviewedString): string {
-  const percent = (share: number) => `${Math.max(1, Math.round(100 * share))} % of the time`;
+  // The march is chaotic: a share of the time is good to a tenth.
+  const percent = (share: number) =>
+    share < 0.05 ? "hardly ever" : `about ${10 * Math.round(10 * share)} % of the time`;
   const share =
     march.regime === "stick-slip"
       ? `, at rest ${percent(march.stickShare)}`

@@ -5,7 +5,7 @@ import { type MarchMode, marchRecord } from "./march-record.ts";
 
 const TURN = 2 * Math.PI;
 /** Steps to the shortest of the delay at steady speed and a radian of either swing, along the hole and in twist [-]. */
-const STEPS_TO_SHORTEST = 40;
+const STEPS_TO_SHORTEST = 25;
 /** Halvings by which a change of state is found within a step: to a part in 10¹². */
 const HALVINGS = 40;
 /** First turns of the delay at which a kick at the start comes back as a kink; they are stepped on exactly. */
