@@ -42,7 +42,7 @@ export function cross(a: Vector, b: Vector): Vector {
  * length([3, 4, 12]) // → 13
  */
 export function length(a: Vector): number {
-  return Math.hypot(a[0], a[1], a[2]);
+  return Math.sqrt(dot(a, a));
 }
 
 /**
