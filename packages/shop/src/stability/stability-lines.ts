@@ -1,4 +1,4 @@
-import type { ReviewedCrossing, ReviewedString, SteadySpeeds } from "@bitwright/engine";
+import { MUCH_STICKING, type ReviewedCrossing, type ReviewedString, type SteadySpeeds } from "@bitwright/engine";
 import type { BedStability } from "@bitwright/traveler";
 import type { Figures } from "../summary/figures.ts";
 import { textTable } from "../summary/text-table.ts";
@@ -38,14 +38,13 @@ export function steadinessTable(
 }
 
 function onString({ march, feedHolds }: ReviewedString): string {
-  // The march is chaotic: a share of the time is good to a tenth.
-  const percent = (share: number) =>
-    share < 0.05 ? "hardly ever" : `about ${10 * Math.round(10 * share)} % of the time`;
+  // The march is chaotic: its shares of the time are worth no figure.
+  const often = (share: number) => (share < MUCH_STICKING ? "now and then" : "much of the time");
   const share =
     march.regime === "stick-slip"
-      ? `, at rest ${percent(march.stickShare)}`
+      ? `, at rest ${often(march.stickShare)}`
       : march.regime === "bit bounce"
-        ? `, off bottom ${percent(march.bounceShare)}`
+        ? `, off bottom ${often(march.bounceShare)}`
         : "";
   const held = feedHolds && march.regime !== "steady" ? "; not if the feed is held" : "";
   return `${REGIME_WORDS[march.regime]}${share}${held}`;

@@ -16,20 +16,24 @@ export interface CutterGroup {
   readonly leanShare: number;
 }
 
+/** Nearer than this two tips are at one place [m]. */
+const SAME_PLACE = 1e-7;
+
 /**
  * Cutters in the order in which they stand along the profile, from the axis outward; their numbers from 0.
  *
  * @source (d) radius of the cutting tip, then height
  */
 export function cuttersAlongProfile(cutters: readonly PlacedCutter[]): number[] {
-  const tips = cutters.map(cuttingTip);
-  // Radii nearer than a nanometre are one: of gauge cutters the lower on the bit comes first.
+  // In whole tenths of a micrometre, so that rounding puts no gauge cutter before another: there the lower on the bit
+  // comes first, then the one with the lower number.
+  const tips = cutters.map((cutter) => {
+    const { radius, height } = cuttingTip(cutter);
+    return { radius: Math.round(radius / SAME_PLACE), height: Math.round(height / SAME_PLACE) };
+  });
   return cutters
     .map((_, k) => k)
-    .sort((a, b) => {
-      const apart = tips[a].radius - tips[b].radius;
-      return Math.abs(apart) > 1e-9 ? apart : tips[b].height - tips[a].height || a - b;
-    });
+    .sort((a, b) => tips[a].radius - tips[b].radius || tips[b].height - tips[a].height || a - b);
 }
 
 /**

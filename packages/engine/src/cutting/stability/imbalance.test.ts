@@ -113,4 +113,15 @@ describe("groups of neighbours", () => {
     const shuffled = [...layout.cutters].reverse();
     expect(cuttersAlongProfile(shuffled).map((k) => layout.cutters.length - 1 - k)).toEqual(order);
   });
+
+  it("is not put out by rounding: cutters at one place keep the order of their numbers", () => {
+    const [cutter] = layout.cutters;
+    const gauge = [0, 1e-16, -1e-16].map((off) => ({
+      ...cutter,
+      radius: cutter.radius + off,
+      height: cutter.height - off,
+    }));
+    expect(cuttersAlongProfile(gauge)).toEqual([0, 1, 2]);
+    expect(cuttersAlongProfile([gauge[1], gauge[2], gauge[0]])).toEqual([0, 1, 2]);
+  });
 });

@@ -38,7 +38,7 @@ export type {
   StabilityInput,
   StabilityReview,
 } from "./stability-figures.ts";
-export { CROSSING_OVERLOAD, speedFindings } from "./stability-findings.ts";
+export { CROSSING_OVERLOAD, MUCH_STICKING, speedFindings } from "./stability-findings.ts";
 export { stabilityReview, USUAL_TWIST_DAMPING } from "./stability-review.ts";
 export {
   type SpeedsProgress,

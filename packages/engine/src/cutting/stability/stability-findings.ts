@@ -17,7 +17,7 @@ export const CROSSING_OVERLOAD = 1.5;
  *
  * @source (c) no source: a quarter, our choice
  */
-const MUCH_STICKING = 0.25;
+export const MUCH_STICKING = 0.25;
 
 /** Weight or cut sheltered by the wings less than this share counts as none [-]. */
 const ROUNDING = 1e-6;
@@ -220,8 +220,6 @@ function stringFindings({ rotarySpeed }: StabilityInput, string: ReviewedString)
       severity: feedHolds || share < MUCH_STICKING ? "note" : "caution",
       where: "string",
       message: `Under a constant feed force the bit may ${what} at this weight and speed. Turn faster or take weight off, and watch the torque.${feed}`,
-      value: share,
-      unit: "-",
       source: EXCITATION,
     });
   }
