@@ -115,7 +115,7 @@ describe("groups of neighbours", () => {
   });
 
   it("is not put out by rounding: cutters at one place keep the order of their numbers", () => {
-    const [cutter] = layout.cutters;
+    const [cutter] = profiledBit().cutters;
     const gauge = [0, 1e-16, -1e-16].map((off) => ({
       ...cutter,
       radius: cutter.radius + off,
