@@ -2,6 +2,7 @@ import {
   drillAtAdvance,
   EDGE_ROUNDING,
   edgeWearRates,
+  type GaugePads,
   grindingRatio,
   type Life,
   type LifeBed,
@@ -17,10 +18,10 @@ import {
 import { describe, expect, it } from "vitest";
 import { holdSection, table } from "../support/checks-page.ts";
 import { expectClose } from "../support/close-to.ts";
-import { degree, foot, footPerHour, mm, rpm } from "../support/field-units.ts";
+import { degree, foot, footPerHour, inch, mm, rpm } from "../support/field-units.ts";
 import { lifeOverWear } from "../support/life-over-wear.ts";
 import { turned } from "../support/random-layout.ts";
-import { usualBed, usualBit, usualLife } from "../support/usual-bit.ts";
+import { usualBed, usualBit, usualLife, usualPads } from "../support/usual-bit.ts";
 
 const holeArea = (Math.PI / 4) * usualBit.holeDiameter ** 2;
 const total = (row: ArrayLike<number>) => Array.from(row).reduce((sum, value) => sum + value, 0);
@@ -87,6 +88,50 @@ describe("life of the usual 6 1/8 in bit at a thousand pounds an inch", () => {
         ...rows,
       ]),
     );
+  });
+});
+
+describe("what holds the gauge of that bit", () => {
+  const feet = ({ footage }: Life) => footage / foot;
+  const rocks = ["friable-sandstone", "sandstone", "granite"] as const;
+  const { gaugePads: _, ...bare } = usualLife([]);
+  const faces: readonly (readonly [name: string, GaugePads | undefined])[] = [
+    ["none", undefined],
+    ...(["hardfacing", "carbide", "diamond"] as const).map(
+      (protection) => [`${protection}, 3/4 in`, { ...usualPads, protection }] as const,
+    ),
+    ["carbide, 2 in", { ...usualPads, length: 2 * inch }],
+  ];
+  const by = new Map(
+    rocks.map((id) => [
+      id,
+      faces.map(([, gaugePads]) => life({ ...bare, beds: [ground(id)], ...(gaugePads ? { gaugePads } : {}) })),
+    ]),
+  );
+
+  // Fact of the trade: granite allows hundreds of feet at most. That holds also where diamond pads keep the gauge.
+  it("no pads of any kind get a thousand feet out of granite", () => {
+    for (const of of by.get("granite") ?? expect.fail()) expect(feet(of)).toBeLessThan(1_000);
+  });
+
+  // Remedies of the trade for a worn gauge: harder pads, longer pads.
+  it("the remedies of the trade keep it longer: a pad at all, a harder one, a longer one", () => {
+    for (const lives of by.values()) {
+      const [none, welded, carbide, diamond, long] = lives.map(feet);
+      expect(welded).toBeGreaterThan(none);
+      expect(carbide).toBeGreaterThan(welded);
+      expect(diamond).toBeGreaterThan(carbide);
+      expect(long).toBeGreaterThan(carbide);
+    }
+  });
+
+  it("as the checks page shows it", () => {
+    const whole = (value: number) => Number(value.toPrecision(2)).toLocaleString("en-US");
+    const rows = rocks.map((id) => [
+      ground(id).name,
+      ...(by.get(id) ?? expect.fail(id)).map((of) => `${whole(feet(of))}, ${of.end.by}`),
+    ]);
+    holdSection("gauge pads", table([["rock, feet and end", ...faces.map(([name]) => name)], ...rows]));
   });
 });
 

@@ -50,6 +50,8 @@ export function lifeCsv(
       "inner grade",
       "outer grade",
       head("gauge lost", "length"),
+      head("gauge cutters lost", "length"),
+      head("side force", "force"),
       ...Array.from({ length: cutters }, (_, k) => `worn height ${k + 1} [mm]`),
     ],
     ...steps.map((step) => [
@@ -67,6 +69,8 @@ export function lifeCsv(
       step.innerGrade.toFixed(2),
       step.outerGrade.toFixed(2),
       cell("length", step.undergauge),
+      cell("length", step.cutterUndergauge),
+      cell("force", step.sideForce),
       ...step.wornHeights.map((height) => inUnit("length", height, "mm").toFixed(3)),
     ]),
   ]);

@@ -87,6 +87,7 @@ export function lifeDrawing(input: LifeDrawingInput): string {
   const inner = growing((step) => step.innerGrade);
   const outer = growing((step) => step.outerGrade);
   const gauge = growing((step) => shown("length", step.undergauge));
+  const cutters = growing((step) => shown("length", step.cutterUndergauge));
   const marks = [WEAR_QUICKENS_TEMPERATURE, COBALT_TABLE_LIMIT, LEACHED_TABLE_LIMIT].filter(
     (mark) => mark <= limits.temperature * (1 + 1e-9),
   );
@@ -106,7 +107,7 @@ export function lifeDrawing(input: LifeDrawingInput): string {
         4,
       ),
     ),
-    gauge: panel(5, rangeFromZero([...gauge.map(([, value]) => value), gaugeLimit], 4)),
+    gauge: panel(5, rangeFromZero([...cutters.map(([, value]) => value), gaugeLimit], 4)),
   };
   const footageWords = `hole drilled with this bit, ${unit.depth}`;
   const drawing: Svg[] = [
@@ -121,7 +122,6 @@ export function lifeDrawing(input: LifeDrawingInput): string {
       levelLine(panels.heat, shown("temperature", mark), HEAT_WORDS.get(mark) ?? "the diamond table's limit"),
     ),
     ...levelLine(panels.grade, limits.grade, "pulled at this grade"),
-    ...levelLine(panels.gauge, gaugeLimit, "pulled at this loss"),
     ...(["rate", "weight", "torque", "heat"] as const).flatMap((name) =>
       bedLines(id, panels[name], { rate, weight, torque, heat }[name]),
     ),
@@ -131,7 +131,11 @@ export function lifeDrawing(input: LifeDrawingInput): string {
       { words: "inner", at: inner.at(-1) },
       { words: "outer", at: outer.at(-1) },
     ]),
+    panelLine(panels.gauge, cutters, { stroke: STEEL.line, dash: "2.4 0.8", class: "cutter-gauge-loss" }),
     panelLine(panels.gauge, gauge, { stroke: STEEL.face, width: 0.6, class: "gauge-loss" }),
+    // Over the lines, so that its words stand clear of them.
+    ...levelLine(panels.gauge, gaugeLimit, "pulled at this loss"),
+    ...(padsHold(life) ? endWords(panels.gauge, [{ words: "gauge cutters alone", at: cutters.at(-1) }]) : []),
     ...(many ? [] : bedNumbers(panels.rate, steps, (si) => shown("depth", si))),
     bedsLegend(id, beds, units, many, {
       left: DRAWING_ROOM.left,
@@ -159,6 +163,12 @@ const HEAT_WORDS: ReadonlyMap<number, string> = new Map([
   [COBALT_TABLE_LIMIT, "limit of diamond with cobalt"],
   [LEACHED_TABLE_LIMIT, "limit of leached diamond"],
 ]);
+
+/** Whether pads hold the gauge in the end by so much that two lines are seen. */
+const padsHold = ({ steps }: LifeDrawingInput["life"]): boolean => {
+  const last = steps.at(-1);
+  return last !== undefined && last.undergauge < 0.95 * last.cutterUndergauge;
+};
 
 const values = (series: readonly LifeSeries[]): number[] =>
   series.flatMap(({ points }) => points.map(([, value]) => value));

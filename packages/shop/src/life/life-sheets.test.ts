@@ -60,10 +60,12 @@ describe("lifeSheets", () => {
     const rows = sheet(many, "life.csv", "metric").trim().split("\n");
     expect(rows.length).toBe((many.life?.steps.length ?? 0) + 1);
     expect(rows[0]).toContain("hole drilled [m],hole,bed,depth [m],time on bottom [h],rate [m/h]");
-    expect(rows[0].split(",").length).toBe(14 + workup.bit.layout.cutters.length);
+    expect(rows[0].split(",").length).toBe(16 + workup.bit.layout.cutters.length);
     const last = rows[rows.length - 1].replace(/"[^"]*"/g, "bed").split(",");
     expect(Number(last[0])).toBeCloseTo(many.life?.footage ?? 0, 1);
     expect(Number(last[13])).toBeCloseTo((many.life?.worn.undergauge ?? 0) * 1000, 2);
+    expect(Number(last[14])).toBeCloseTo((many.life?.worn.cutterUndergauge ?? 0) * 1000, 2);
+    expect(Number(last[14])).toBeGreaterThanOrEqual(Number(last[13]));
   });
 
   it("says in words where no weight gets a cutter hot, and prints nothing that is no figure", () => {
