@@ -1,8 +1,13 @@
 import type { OpenDatabase } from "./database/open-database.ts";
+import type { Shop } from "./database/tables.ts";
 
 /** Where the database is damaged, or a paper does not have the versions it counts. */
-export async function faultsOf({ db, ownFaults }: OpenDatabase): Promise<string[]> {
-  const faults = await ownFaults();
+export async function faultsOf({ ownFaults, oneView }: OpenDatabase): Promise<string[]> {
+  return [...(await ownFaults()), ...(await oneView(miscounts))];
+}
+
+async function miscounts(db: Shop): Promise<string[]> {
+  const faults: string[] = [];
   const papers = await db.selectFrom("paper").selectAll().orderBy("id").execute();
   for (const { id, kind, name, current, refused } of papers) {
     const versions = await numbersIn(db, "paper_version", id);
@@ -17,7 +22,7 @@ export async function faultsOf({ db, ownFaults }: OpenDatabase): Promise<string[
   return faults;
 }
 
-async function numbersIn(db: OpenDatabase["db"], table: "paper_version" | "refusal", id: string): Promise<number[]> {
+async function numbersIn(db: Shop, table: "paper_version" | "refusal", id: string): Promise<number[]> {
   const rows = await db.selectFrom(table).select("number").where("paper_id", "=", id).orderBy("number").execute();
   return rows.map(({ number }) => number);
 }

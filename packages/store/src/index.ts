@@ -3,5 +3,5 @@ export { bytesInWords, type StoreLimits } from "./limits.ts";
 export { openStore, type Store, type StoreOptions } from "./open-store.ts";
 export type * from "./paper.ts";
 export type { Papers } from "./papers.ts";
-export type { BackupCounts } from "./shop-file/write-backup.ts";
+export type { BackupCounts } from "./shop-file/shop-file.ts";
 export { type FaultKind, StoreFault } from "./store-fault.ts";

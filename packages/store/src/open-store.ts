@@ -4,7 +4,8 @@ import { faultsOf } from "./faults-of.ts";
 import { type StoreLimits, USUAL_LIMITS } from "./limits.ts";
 import { type Papers, papersOf } from "./papers.ts";
 import { restoreInto } from "./shop-file/restore.ts";
-import { type BackupCounts, writeBackup } from "./shop-file/write-backup.ts";
+import type { BackupCounts } from "./shop-file/shop-file.ts";
+import { writeBackup } from "./shop-file/write-backup.ts";
 import type { StoreContext } from "./store-context.ts";
 
 /** What a caller says when it opens a shop. */

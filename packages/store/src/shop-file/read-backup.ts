@@ -4,8 +4,15 @@ import { type UnzipFileInfo, unzipSync } from "fflate";
 import { KEPT_COLUMNS, type KeptTable } from "../database/tables.ts";
 import { bytesInWords } from "../limits.ts";
 import { StoreFault } from "../store-fault.ts";
-import { CONTENTS, entryOfTable, KEPT_TABLES, SHOP_FORMAT, SHOP_VERSION, type ShopContents } from "./shop-file.ts";
-import type { BackupCounts } from "./write-backup.ts";
+import {
+  type BackupCounts,
+  CONTENTS,
+  entryOfTable,
+  KEPT_TABLES,
+  SHOP_FORMAT,
+  SHOP_VERSION,
+  type ShopContents,
+} from "./shop-file.ts";
 
 /** A backup whose every entry is what its list of contents says. */
 export interface ReadBackup {

@@ -1,11 +1,10 @@
 import type { Kysely } from "kysely";
-import type { Tables } from "../database/tables.ts";
+import type { KeptTable, Shop, Tables } from "../database/tables.ts";
 import { PIECE } from "../pieces.ts";
 import type { StoreContext } from "../store-context.ts";
 import { StoreFault } from "../store-fault.ts";
 import { readBackup } from "./read-backup.ts";
-import { entryOfAttachment, KEPT_TABLES } from "./shop-file.ts";
-import type { BackupCounts } from "./write-backup.ts";
+import { type BackupCounts, entryOfAttachment, KEPT_TABLES } from "./shop-file.ts";
 
 /** Fills an empty shop from a backup in one transaction. A shop that holds anything is left as it is. */
 export async function restoreInto(
@@ -23,12 +22,7 @@ export async function restoreInto(
       throw new StoreFault("in-the-way", { field: "data", got: place, wrong, expected });
     }
     for (const table of KEPT_TABLES) {
-      // Every column has been held to its type as the line was read.
-      for (const row of backup.rowsOf(table))
-        await shop
-          .insertInto(table)
-          .values(row as never)
-          .execute();
+      for (const row of backup.rowsOf(table)) await put(shop, table, row, file);
     }
     for (const { id } of await shop.selectFrom("attachment").select("id").execute()) {
       const bytes = backup.bytesOf(entryOfAttachment(id));
@@ -39,4 +33,23 @@ export async function restoreInto(
     }
   });
   return backup.counts;
+}
+
+async function put(shop: Shop, table: KeptTable, row: Readonly<Record<string, string | number>>, file: string) {
+  try {
+    // Every column has been held to its type as the line was read.
+    await shop
+      .insertInto(table)
+      .values(row as never)
+      .execute();
+  } catch (error) {
+    if (!isUnfit(error)) throw error;
+    const wrong = `${file}: a row of ${table} does not fit the others (${(error as Error).message})`;
+    throw new StoreFault("damaged", { field: "backup", got: file, wrong, expected: "give a whole backup" });
+  }
+}
+
+/** Whether a database found that rows do not belong together: PostgreSQL says class 23, SQLite a constraint. */
+function isUnfit(error: unknown): boolean {
+  return /^(23...|SQLITE_CONSTRAINT.*)$/.test((error as { code?: string }).code ?? "");
 }

@@ -29,3 +29,15 @@ export interface ShopContents {
     readonly sha256: string;
   }[];
 }
+
+/** How much is in a backup. */
+export interface BackupCounts {
+  /** [-] */
+  readonly papers: number;
+  /** [-] */
+  readonly versions: number;
+  /** [-] */
+  readonly refusals: number;
+  /** [-] */
+  readonly attachments: number;
+}

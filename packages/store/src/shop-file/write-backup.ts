@@ -7,6 +7,7 @@ import type { StoreContext } from "../store-context.ts";
 import { StoreFault } from "../store-fault.ts";
 import { readBackup } from "./read-backup.ts";
 import {
+  type BackupCounts,
   CONTENTS,
   entryOfAttachment,
   entryOfTable,
@@ -17,18 +18,6 @@ import {
 } from "./shop-file.ts";
 import { tableRows } from "./table-rows.ts";
 import { type ZipWriter, zipWriter } from "./zip-writer.ts";
-
-/** How much is in a backup. */
-export interface BackupCounts {
-  /** [-] */
-  readonly papers: number;
-  /** [-] */
-  readonly versions: number;
-  /** [-] */
-  readonly refusals: number;
-  /** [-] */
-  readonly attachments: number;
-}
 
 /** A zip counts its entries in two bytes [-]. */
 const MOST_ENTRIES = 65_535;
@@ -54,11 +43,8 @@ export async function writeBackup(view: Shop, file: string, context: StoreContex
     settle(dirname(file));
     return counts;
   } catch (error) {
-    if (error instanceof StoreFault || (error as { code?: string }).code === undefined) {
-      rmSync(part, { force: true });
-      throw error;
-    }
     rmSync(part, { force: true });
+    if (error instanceof StoreFault || (error as { syscall?: string }).syscall === undefined) throw error;
     const wrong = `${file} cannot be written (${(error as Error).message})`;
     throw new StoreFault("out-of-reach", {
       field: "backup",
