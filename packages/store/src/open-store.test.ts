@@ -66,6 +66,24 @@ await describePlaces(({ kind, fresh }) => {
   });
 
   if (kind === "server") {
+    it("does not spread over another schema where the address says so", async () => {
+      const opening = openForTest(`${await fresh()}?options=-c%20search_path%3Dpublic`);
+      await expect(opening).rejects.toThrow("it works in the schema public, not in bitwright");
+    });
+
+    it("takes a seat that may write but make no schema, once the schema is there", async () => {
+      const place = await fresh();
+      await (await openForTest(place)).close();
+      await behind(
+        place,
+        `create role clerk login password 'also-for-tests'; grant usage on schema bitwright to clerk;
+         grant select, insert, update on all tables in schema bitwright to clerk;`,
+      );
+      const clerk = await openForTest(place.replace("postgres:for-tests-only", "clerk:also-for-tests"));
+      expect(await clerk.papers.save(saving({}))).toMatchObject({ ok: true });
+      await clerk.close();
+    });
+
     it("takes two seats at once, which see one another's saves", async () => {
       const place = await fresh();
       // Both come to an empty database and find its tables made once.
