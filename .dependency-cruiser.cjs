@@ -36,7 +36,8 @@ const packageOrder = {
   engine: [],
   traveler: ["engine"],
   shop: ["engine", "traveler"],
-  cli: ["engine", "traveler", "shop"],
+  store: ["traveler"],
+  cli: ["engine", "traveler", "shop", "store"],
 };
 const packageRules = Object.entries(packageOrder).map(([name, allowed]) => ({
   name: `${name}-imports-one-way`,

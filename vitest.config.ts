@@ -9,6 +9,7 @@ export default defineConfig({
       "@bitwright/engine": source("engine"),
       "@bitwright/traveler": source("traveler"),
       "@bitwright/shop": source("shop"),
+      "@bitwright/store": source("store"),
     },
   },
   test: {

@@ -82,7 +82,7 @@ describe("README.md", () => {
   it("names the commands that the program has, with options that it takes", () => {
     const [commands] = markdownTables(text);
     const named = commands.rows.map(([cell]) => cell.replaceAll("`", "").split(" ")[0]);
-    const helped = [...bitwright("--help").out.matchAll(/^ {2}([a-z-]+) (?:\[|\S)/gm)].map(([, name]) => name);
+    const helped = [...bitwright("--help").out.matchAll(/^ {2}([a-z-]+) +\S/gm)].map(([, name]) => name);
     expect([...named].sort()).toEqual(helped.filter((name) => name !== "help").sort());
     for (const [cell] of commands.rows) {
       const [name] = cell.replaceAll("`", "").split(" ");

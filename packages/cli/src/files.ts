@@ -18,12 +18,17 @@ function reasonOf(error: unknown): string {
   return REASONS[code] ?? `it cannot be used (${code || String(error)})`;
 }
 
+/** What is wrong with a file, in one line; a complaint stays as it is. */
+export function complaintOfFile(path: string, error: unknown): Complaint {
+  return error instanceof Complaint ? error : new Complaint([`${path}: ${reasonOf(error)}`]);
+}
+
 /** The bytes of a file. */
 export function readBytes(path: string): Uint8Array {
   try {
     return readFileSync(path);
   } catch (error) {
-    throw new Complaint([`${path}: ${reasonOf(error)}`]);
+    throw complaintOfFile(path, error);
   }
 }
 
@@ -64,6 +69,6 @@ export function writeText(path: string, text: string): void {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, text);
   } catch (error) {
-    throw new Complaint([`${path}: ${reasonOf(error)}`]);
+    throw complaintOfFile(path, error);
   }
 }

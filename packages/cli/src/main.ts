@@ -1,4 +1,5 @@
 import { Command, CommanderError } from "commander";
+import { backupCommand, restoreCommand } from "./commands/backup.ts";
 import { bandsCommand } from "./commands/bands.ts";
 import { checkCommand } from "./commands/check.ts";
 import { drillCommand } from "./commands/drill.ts";
@@ -9,6 +10,7 @@ import { lifeCommand } from "./commands/life.ts";
 import { mapCommand } from "./commands/map.ts";
 import { rankCommand } from "./commands/rank.ts";
 import { schemaCommand } from "./commands/schema.ts";
+import { DATA_OPTION, shopCommands } from "./commands/shop.ts";
 import { solveLayoutCommand } from "./commands/solve-layout.ts";
 import { stabilityCommand } from "./commands/stability.ts";
 import { workCommand } from "./commands/work.ts";
@@ -127,6 +129,18 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     plainCommand("ground", "turn a field file (CSV or LAS) into the ground section of a traveler"),
     terminal,
   );
+  shopCommands(
+    plainCommand("shop", "keep travelers with every version: list, save, show, history, attach, take"),
+    terminal,
+  );
+  plainCommand("backup", "write the whole shop into one new zip file")
+    .argument("<file>", "new file, such as shop.zip")
+    .option("--data <place>", DATA_OPTION)
+    .action((file, options) => backupCommand(file, options, terminal));
+  plainCommand("restore", "fill an empty shop from a backup")
+    .argument("<file>", "backup of a shop")
+    .option("--data <place>", DATA_OPTION)
+    .action((file, options) => restoreCommand(file, options, terminal));
   plainCommand("schema", "print the JSON Schema of the traveler")
     .option("--json", "taken for the sake of habit: the schema is always JSON")
     .action(() => schemaCommand(terminal));
