@@ -23,7 +23,7 @@ function partingRadius({ wings, wingThickness }: WingedCore): number {
 }
 
 /** Half of a strip of width t across a disc: ∫ √(ρ² - y²) dy over the strip [m²]. */
-function halfStrip(thickness: number, radius: number): number {
+export function halfStrip(thickness: number, radius: number): number {
   const half = Math.min(thickness / 2, radius);
   return half * Math.sqrt(radius ** 2 - half ** 2) + radius ** 2 * Math.asin(half / radius);
 }
