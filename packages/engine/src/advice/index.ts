@@ -16,6 +16,13 @@ export * from "./ground-kind.ts";
 export * from "./ground-mix.ts";
 export { AUGER_DEPTH, type InsteadUse, type OtherTool } from "./instead-of-pdc.ts";
 export * from "./leached-for-ground.ts";
+export {
+  type PickedPorts,
+  type PickPortsInput,
+  PORT_GOALS,
+  type PortGoal,
+  pickPorts,
+} from "./pick-ports.ts";
 export type { PortsChoice } from "./port-candidates.ts";
 export * from "./port-limits.ts";
 export * from "./ports-for-pump.ts";

@@ -80,6 +80,6 @@ export {
   type WingPlan,
   wingAngles,
 } from "./wing-plan.ts";
-export { type WingSlot, wingSlots } from "./wing-slots.ts";
+export { type WingSlot, wingAzimuths, wingSlots } from "./wing-slots.ts";
 export { gapsBetweenWings, wingsAround } from "./wings-around.ts";
 export { zonesOfLayout } from "./zones-of-layout.ts";

@@ -1,4 +1,5 @@
 import { requireBetween, requirePositive } from "../quantity/index.ts";
+import type { BitLayout, PlacedCutter } from "./placed-cutter.ts";
 import { halfStrip } from "./slot-area.ts";
 import { gapsBetweenWings } from "./wings-around.ts";
 
@@ -51,4 +52,20 @@ export function wingSlots({
       footWidth: Math.max(0, 2 * coreRadius * half - wingThickness),
     };
   });
+}
+
+/**
+ * Azimuth of each wing where it crosses a radius: that of its cutter nearest to it; empty where no wing is known [rad].
+ *
+ * @source (d) a wing follows its cutters
+ */
+export function wingAzimuths({ cutters }: BitLayout, radius: number): number[] {
+  const nearest = new Map<number, PlacedCutter>();
+  for (const cutter of cutters) {
+    const held = nearest.get(cutter.wing);
+    if (cutter.wing > 0 && (!held || Math.abs(cutter.radius - radius) < Math.abs(held.radius - radius))) {
+      nearest.set(cutter.wing, cutter);
+    }
+  }
+  return [...nearest.values()].map(({ azimuth }) => azimuth);
 }
