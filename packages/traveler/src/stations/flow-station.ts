@@ -69,6 +69,11 @@ export function cleaningRate(
   return ceiling === undefined ? undefined : Math.max(ceiling, NO_RATE);
 }
 
+/** Whether a liquid is circulated, which is what the circuit is worked out for. */
+export function isLiquid(traveler: ResolvedTraveler): boolean {
+  return circuitOf(traveler) !== undefined;
+}
+
 /** Pressure that the pump has left for the ports once pipe and hole have taken theirs [Pa]. */
 export function pressureForBit(traveler: ResolvedTraveler): number {
   const { pressureRating } = traveler.inquiry.pump;

@@ -26,6 +26,7 @@ export {
   USUAL_LIVES,
 } from "./life-bands.ts";
 export { type BedMap, type InsidePoint, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
+export { type PortsStudy, portsStudy, type StudiedSlot } from "./ports-study.ts";
 export { type RuleBox, ruleBox } from "./rule-box.ts";
 export {
   type LayoutStudy,
