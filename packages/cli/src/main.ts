@@ -8,11 +8,8 @@ import { groundCommand } from "./commands/ground.ts";
 import { layoutCommand } from "./commands/layout.ts";
 import { lifeCommand } from "./commands/life.ts";
 import { mapCommand } from "./commands/map.ts";
-<<<<<<< HEAD
-import { rankCommand } from "./commands/rank.ts";
-=======
 import { portsCommand } from "./commands/ports.ts";
->>>>>>> cf793ad (Add the ports command, so that the engineer sees what each set of ports does and costs before drilling it)
+import { rankCommand } from "./commands/rank.ts";
 import { schemaCommand } from "./commands/schema.ts";
 import { DATA_OPTION, shopCommands } from "./commands/shop.ts";
 import { solveLayoutCommand } from "./commands/solve-layout.ts";
@@ -102,7 +99,6 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .option("--seed <number>", "the same seed gives the same draws")
     .option("--out <folder>", "write the picture, the curves and the march there")
     .action(async (file, options) => endWith(await lifeCommand(file, options, terminal)));
-<<<<<<< HEAD
   command("rank", "candidate bits by what a length of hole costs with them, beside the rules of thumb")
     .argument("<traveler>", "traveler file")
     .option("--cutter <codes>", "only these cutters: 1308,1608")
@@ -112,13 +108,11 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .option("--all", "look at every combination; left out, a staged search looks at those that can be the cheapest")
     .option("--out <folder>", "write the picture, the table of candidates and the first as a specification there")
     .action(async (file, options) => endWith(await rankCommand(file, options, terminal)));
-=======
   command("ports", "sets of ports in stock sizes for a goal, with what each costs in pressure")
     .argument("<traveler>", "traveler file")
     .option("--goal <goal>", "cooling, cleaning, plug-resistance or impact")
     .option("--sets <count>", "most sets to print")
     .action((file, options) => portsCommand(file, options, terminal));
->>>>>>> cf793ad (Add the ports command, so that the engineer sees what each set of ports does and costs before drilling it)
   command("solve-layout", "layouts that are even and steady at once, to choose from")
     .argument("<traveler>", "traveler file")
     .option("--measure <area|work|wear>", "what is to be even over the cutters")
