@@ -1,10 +1,9 @@
-import { travelerText } from "./shop-of-test.ts";
-
 const LONG = 400_000;
 
-/** A traveler with its number all through its text, long enough that writing it takes time. */
+/** A traveler, hardly begun, with its number all through its text, long enough that writing it takes time. */
 export function longTraveler(number: number): string {
-  return travelerText(`${number} `.repeat(Math.ceil(LONG / `${number} `.length)));
+  const name = `${number} `.repeat(Math.ceil(LONG / `${number} `.length));
+  return JSON.stringify({ format: "bitwright-traveler", version: 1, job: { name } });
 }
 
 /** The bytes of a numbered file of two pieces, in two parts. */

@@ -1,11 +1,11 @@
 /**
  * Saves version after version and file after file at a place until it is killed, saying `begin N` before and `kept N` after
- * each. With `early` it says `kept N` before it saves: the fault that a test of lost work must find.
+ * each. With `early` it says `kept N` some time before it saves: the fault that a test of lost work must find.
  */
 
 import { randomUUID } from "node:crypto";
 import { writeSync } from "node:fs";
-import { openStore } from "../../packages/store/src/index.ts";
+import { openStore } from "@bitwright/store";
 import { longTraveler, numberedFile } from "./numbered-papers.ts";
 
 const [place, manner] = process.argv.slice(2);
@@ -22,7 +22,11 @@ for (let version = before?.newest.version ?? 0; ; version += 1) {
   const next = version + 1;
   const said = { who: "Ada", note: `number ${next}` };
   say(`begin ${next}`);
-  if (manner === "early") say(`kept ${next}`);
+  if (manner === "early") {
+    say(`kept ${next}`);
+    // As a disk does that takes its time: a busy machine is sure to come in between.
+    if (next > 1) await new Promise((resolve) => setTimeout(resolve, 1000));
+  }
   await papers.save({ kind: "traveler", name: "ridge", body: longTraveler(next), basedOn: version, ...said });
   if (manner !== "early") say(`kept ${next}`);
   const file = `${next}-${randomUUID()}`;

@@ -12,7 +12,7 @@ interface Said {
   readonly files: readonly string[];
 }
 
-/** Lets a process save, and kills it with SIGKILL some time after it has begun its third save [ms]. */
+/** Lets a process save, and kills it with SIGKILL some time after it has begun its second save [ms]. */
 function killedWhileSaving(place: string, manner: "honest" | "early", after: number): Promise<Said> {
   return new Promise((ended, failed) => {
     const words = ["--import", "tsx", projectFile("tests/support/saving-process.ts"), place, manner];
@@ -25,7 +25,7 @@ function killedWhileSaving(place: string, manner: "honest" | "early", after: num
     });
     child.stdout.on("data", (bytes) => {
       out += bytes;
-      if (aimed || (out.match(/begin/g)?.length ?? 0) < 3) return;
+      if (aimed || (out.match(/begin/g)?.length ?? 0) < 2) return;
       aimed = true;
       if (after === 0) child.kill("SIGKILL");
       else setTimeout(() => child.kill("SIGKILL"), after);
