@@ -1,6 +1,7 @@
-import { bandsSheets, lifeSheets, mapSheets, stabilitySheets } from "@bitwright/shop";
+import { bandsSheets, depthSheets, lifeSheets, mapSheets, stabilitySheets } from "@bitwright/shop";
 import {
   bandsStudy,
+  depthStudy,
   lifeBands,
   mapStudy,
   parseTraveler,
@@ -30,6 +31,7 @@ describe.each(Object.keys(ODD_TRAVELERS) as OddTraveler[])("a longer look at %s"
     const sheets = [
       ...mapSheets(workup, map, options),
       ...stabilitySheets(workup, stability, options),
+      ...depthSheets(workup, depthStudy(workup), options),
       ...bandsSheets(workup, bands, options),
       ...lifeSheets(workup, workup.life, options, lifeBands(workup, { samples: 2, holes: 2 })),
     ];
