@@ -1,6 +1,7 @@
 import { FEED_DEAD_BAND } from "@bitwright/engine";
 import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
+import { returnTable } from "./return-table.ts";
 import { textTable, wrapped } from "./text-table.ts";
 
 type JointInBed = NonNullable<Workup["string"]>["joints"][number];
@@ -58,9 +59,27 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
     neutralPoint.part === "above the string"
       ? "With that weight at the end of the hole the whole string is pressed; it has no neutral point."
       : `With that weight at the end of the hole the neutral point is ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
+    ...motionWords(string, figures),
     ...(makeUpTorque ? [`Make the bit up to ${figures.of("torque", makeUpTorque.normal)}.`] : []),
   ];
   return [...textTable(heads, rows, [1, 4]), "", ...words.flatMap((line) => wrapped(line, width))];
+}
+
+/** What a collar would do, how far the string winds up, and where its joints whip. */
+function motionWords({ collar, twist, criticalSpeed }: NonNullable<Workup["string"]>, figures: Figures): string[] {
+  return [
+    ...(collar
+      ? [
+          `Where the bit starts, rig and string lack ${figures.of("force", collar.missingWeight)}: ${figures.of("depth", collar.collarLength)} of collar in the place of pipe would give it.`,
+        ]
+      : []),
+    ...(twist === undefined
+      ? []
+      : [`At the torque of the hardest bed the string winds up by ${figures.of("angle", twist)}.`]),
+    ...(criticalSpeed === undefined
+      ? []
+      : [`A joint of this pipe whips at about ${figures.of("rotary speed", criticalSpeed)} (recalled, in air).`]),
+  ];
 }
 
 /** What the rig does at a joint, in the words of the card. */
@@ -120,5 +139,7 @@ export function flowLines({ cut, flow, bit, inquiry }: Workup, figures: Figures)
     `Flow ${figures.of("flow", flow.flow)}; ${cooling} to cool the bit.`,
     `Uphole ${figures.of("uphole speed", circuit.slowestAnnulus.speed)} at the slowest, ${circuit.slowestAnnulus.name}; chips fall back at ${figures.range("uphole speed", cleaning.slip.speed.low, cleaning.slip.speed.high)}.`,
     `The flow cleans up to ${figures.range("rate", cleaning.rateCeiling.low, cleaning.rateCeiling.high)}.`,
+    "",
+    ...returnTable(flow.beds, figures),
   ];
 }
