@@ -44,6 +44,8 @@ export interface CardBedInput {
   readonly run?: RunningPoint;
   /** Rate to expect over the bands of the ground [m/s]. */
   readonly rate?: Band;
+  /** Rate at which the chips of this bed fill the return as far as they may [m/s]. */
+  readonly rateCeiling?: number;
   /** Feed at depths within the bed, from the top down. */
   readonly feed?: readonly CardFeedInput[];
 }
@@ -84,6 +86,8 @@ export interface CardRow {
   readonly rotarySpeed?: CardFigure;
   readonly flow?: CardFigure;
   readonly rate?: CardFigure;
+  /** The rate that the flow cleans. */
+  readonly rateCeiling?: CardFigure;
   readonly practiceWeight?: CardFigure;
   readonly practiceSpeed?: CardFigure;
   readonly feed: readonly CardFeed[];
@@ -152,7 +156,7 @@ export function cardContent(input: CardContentInput): CardContent {
   };
 }
 
-function cardRow({ fit, run, rate, feed }: CardBedInput, { casing, flow }: CardContentInput): CardRow {
+function cardRow({ fit, run, rate, rateCeiling, feed }: CardBedInput, { casing, flow }: CardContentInput): CardRow {
   const { bed, verdict, cautions } = fit;
   const place = { ground: bed.name, from: depth(bed.top), to: depth(bed.bottom), verdict: VERDICT_WORDS[verdict] };
   const drilled =
@@ -168,6 +172,7 @@ function cardRow({ fit, run, rate, feed }: CardBedInput, { casing, flow }: CardC
     ...(run ? figuresOf(run) : {}),
     flow: { kind: "flow", value: flow },
     ...(rate ? { rate: { kind: "rate", value: rate.low, to: rate.high } as const } : {}),
+    ...(rateCeiling === undefined ? {} : { rateCeiling: { kind: "rate", value: rateCeiling } as const }),
     feed: (feed ?? []).map(cardFeed),
     remarks: [...cautions],
   };

@@ -1,4 +1,4 @@
-import { band, exactBand, gravestFirst, mapBand, requirePositive } from "../quantity/index.ts";
+import { exactBand, gravestFirst, requirePositive } from "../quantity/index.ts";
 import { annulusSections } from "./annulus-sections.ts";
 import { circuitFindings } from "./circuit-findings.ts";
 import type { BitPorts, CircuitInput } from "./circuit-input.ts";
@@ -10,19 +10,18 @@ import type {
   PortState,
   SectionLoss,
   SlotState,
-  SlowestAnnulus,
 } from "./circuit-result.ts";
 import { circuitWorking } from "./circuit-working.ts";
 import { type Conduit, conduitSpeed, hydraulicDiameter } from "./conduit.ts";
 import { conduitLoss } from "./conduit-loss.ts";
 import { coolingFlow } from "./cooling-flow.ts";
-import { CUTTINGS_SHARE_LIMIT, cuttingsShare, rateCeilingByCleaning, transportRatio } from "./cuttings-load.ts";
+import { cuttingsShare } from "./cuttings-load.ts";
 import { hydraulicPower, hydraulicPowerPerHoleArea } from "./hydraulic-power.ts";
 import { impactForce } from "./impact-force.ts";
 import { portArea } from "./port-area.ts";
 import { portPressureDrop } from "./port-pressure-drop.ts";
 import { portSpeed } from "./port-speed.ts";
-import { slipBand } from "./slip-band.ts";
+import { type ReturnCleaning, returnCleaning } from "./return-cleaning.ts";
 
 /**
  * The whole way of a liquid from the pump through pipe, bit and annulus back to the pit: what it loses, how fast it
@@ -48,15 +47,16 @@ function circuitFigures(input: CircuitInput): CircuitFigures {
   const losses = sectionLosses(input);
   const ports = portState(input, input.ports);
   const pumpPressure = ports.pressureDrop + losses.reduce((sum, loss) => sum + loss.pressureDrop, 0);
-  const slowestAnnulus = slowest(input);
+  const shareLimit = input.limits?.cuttingsShare;
+  const returned = returnCleaning({ ...input, flow, ...(shareLimit === undefined ? {} : { shareLimit }) });
   const slots = slotState(input);
   return {
     losses,
     ports,
     pumpPressure,
     shareAtPorts: ports.pressureDrop / pumpPressure,
-    slowestAnnulus,
-    cleaning: cleaningState(input, slowestAnnulus),
+    slowestAnnulus: returned.slowestAnnulus,
+    cleaning: cleaningState(input, returned),
     ...(slots ? { slots } : {}),
     coolingFlow:
       input.limits?.coolingFlow === undefined ? coolingFlow(input.holeDiameter) : exactBand(input.limits.coolingFlow),
@@ -99,30 +99,14 @@ function portState(input: CircuitInput, { diameters, dischargeCoefficient }: Bit
   };
 }
 
-function slowest(input: CircuitInput): SlowestAnnulus {
-  const annuli = annulusSections(input).map(({ name, annulus }) => {
-    return { name, annulus, speed: conduitSpeed({ flow: input.pump.flow, conduit: annulus }) };
-  });
-  return annuli.reduce((least, one) => (one.speed < least.speed ? one : least));
-}
-
-function cleaningState(input: CircuitInput, { annulus, speed }: SlowestAnnulus): CleaningState {
-  const { holeDiameter, chip, fluid, rate } = input;
-  const shareLimit = input.limits?.cuttingsShare ?? CUTTINGS_SHARE_LIMIT;
+/** The return over the hole as it stands, and the load it carries at the rate looked at. */
+function cleaningState(input: CircuitInput, { slip, transportRatio, rateCeiling }: ReturnCleaning): CleaningState {
+  const { holeDiameter, rate } = input;
   const { flow } = input.pump;
-  const slip = slipBand({ chip, fluid, annulus, flow });
-  const ratio = mapBand(slip.speed, (slipSpeed) => transportRatio({ slipSpeed, upholeSpeed: speed }));
-  const ceilingAt = (risen: number) => rateCeilingByCleaning({ shareLimit, holeDiameter, transportRatio: risen, flow });
+  const ratio = transportRatio.mid;
   const share =
-    rate !== undefined && ratio.mid > 0
-      ? cuttingsShare({ rate, holeDiameter, transportRatio: ratio.mid, flow })
-      : undefined;
-  return {
-    slip,
-    transportRatio: ratio,
-    ...(share === undefined ? {} : { cuttingsShare: share }),
-    rateCeiling: band(ceilingAt(ratio.low), ceilingAt(ratio.mid), ceilingAt(ratio.high)),
-  };
+    rate !== undefined && ratio > 0 ? cuttingsShare({ rate, holeDiameter, transportRatio: ratio, flow }) : undefined;
+  return { slip, transportRatio, ...(share === undefined ? {} : { cuttingsShare: share }), rateCeiling };
 }
 
 function slotState(input: CircuitInput): SlotState | undefined {

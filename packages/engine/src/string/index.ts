@@ -1,7 +1,9 @@
 export { balanceDepth } from "./balance-depth.ts";
 export { buoyancyFactor } from "./buoyancy-factor.ts";
+export { type CollarForShortfallInput, collarForShortfall } from "./collar-for-shortfall.ts";
 export { type CollarLengthNeededInput, collarLengthNeeded, USABLE_COLLAR_SHARE } from "./collar-length.ts";
 export { REGULAR_CONNECTIONS, type RegularConnection, type RegularThread } from "./connection-list.ts";
+export { type CriticalRotarySpeedInput, criticalRotarySpeed } from "./critical-rotary-speed.ts";
 export { DRILL_COLLARS, type DrillCollar } from "./drill-collar-list.ts";
 export { DRILL_PIPES, type DrillPipe, JOINT_LENGTHS, type JointLength } from "./drill-pipe-list.ts";
 export { type BitJoint, type MakeUpTorque, makeUpTorque } from "./make-up-torque.ts";
@@ -21,6 +23,7 @@ export {
 } from "./string-make-up.ts";
 export type { NeutralPart, NeutralPoint, StringStation, StringStationInput } from "./string-state.ts";
 export { stringStation } from "./string-station.ts";
+export { type StringTwistInput, stringTwist } from "./string-twist.ts";
 export {
   type FeedForceInput,
   type FeedGauge,

@@ -10,10 +10,11 @@ const BED_COLUMNS = [
   [6, "right"],
   [6, "right"],
   [GROUND_COLUMNS, "left"],
-  [15, "right"],
+  [13, "right"],
+  [5, "right"],
   [6, "right"],
-  [7, "right"],
   [9, "right"],
+  [7, "right"],
 ] as const;
 
 function bedLine(cells: readonly string[]): string {
@@ -28,21 +29,25 @@ export function bedLines({ rows }: CardContent, { units, blownWith }: CardPaper,
   const length = cardUnit("depth", units);
   const pumped = blownWith === undefined;
   return [
-    bedLine(["FROM", "TO", "GROUND", "WEIGHT ON BIT", "TURN", "FLOW", "EXPECT"]),
+    bedLine(["FROM", "TO", "GROUND", "WEIGHT ON BIT", "TURN", "FLOW", "EXPECT", pumped ? "CLEANS" : ""]),
     bedLine([
       length,
       length,
       "",
-      `${cardUnit("force", units)}, with pipe`,
+      `${cardUnit("force", units)} with pipe`,
       "rpm",
       pumped ? cardUnit("flow", units) : "",
       cardUnit("rate", units),
+      pumped ? cardUnit("rate", units) : "",
     ]),
     ...rows.flatMap((row) => [
       ...bedRow(row, units, pumped),
       ...row.remarks.slice(0, row.drilled ? remarks : 0).flatMap(remark),
     ]),
     ...thumb(rows, units),
+    ...(rows.some(({ rateCeiling }) => rateCeiling)
+      ? ["CLEANS: the fastest rate whose chips this flow carries; drill no faster."]
+      : []),
     ...(rows.some(byRate)
       ? paragraph("", "by rate: too soft to set a weight. Feed to the rate expected, hold the string's weight back.")
       : []),
@@ -68,7 +73,9 @@ function bedRow(row: CardRow, units: UnitSystem, pumped: boolean): string[] {
   const [first, ...more] = paragraph("", row.verdict === "fit" ? ground : `! ${ground}`, GROUND_COLUMNS);
   const flow = pumped ? row.flow : undefined;
   const weight = byRate(row) ? "by rate" : bareFigure(row.weight, units);
-  const figures = [row.rotarySpeed, flow, row.rate].map((figure) => bareFigure(figure, units));
+  const figures = [row.rotarySpeed, flow, row.rate, pumped ? row.rateCeiling : undefined].map((figure) =>
+    bareFigure(figure, units),
+  );
   return [bedLine([...depths, first, weight, ...figures]), ...more.map((line) => bedLine(["", "", line]))];
 }
 

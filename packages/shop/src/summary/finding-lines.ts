@@ -86,6 +86,7 @@ const KIND_OF_UNIT: Readonly<Record<string, QuantityKind>> = {
   Pa: "pressure",
   "rad/s": "rotary speed",
   W: "power",
+  s: "duration",
   rad: "angle",
   K: "temperature",
 };

@@ -1,6 +1,7 @@
 import { FEED_DEAD_BAND } from "@bitwright/engine";
 import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
+import { returnTable } from "./return-table.ts";
 import { textTable, wrapped } from "./text-table.ts";
 
 type JointInBed = NonNullable<Workup["string"]>["joints"][number];
@@ -120,5 +121,7 @@ export function flowLines({ cut, flow, bit, inquiry }: Workup, figures: Figures)
     `Flow ${figures.of("flow", flow.flow)}; ${cooling} to cool the bit.`,
     `Uphole ${figures.of("uphole speed", circuit.slowestAnnulus.speed)} at the slowest, ${circuit.slowestAnnulus.name}; chips fall back at ${figures.range("uphole speed", cleaning.slip.speed.low, cleaning.slip.speed.high)}.`,
     `The flow cleans up to ${figures.range("rate", cleaning.rateCeiling.low, cleaning.rateCeiling.high)}.`,
+    "",
+    ...returnTable(flow.beds, figures),
   ];
 }

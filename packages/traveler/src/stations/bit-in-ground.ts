@@ -7,6 +7,7 @@ import { type BedCut, type CutStation, cutStation } from "./cut-station.ts";
 import { cleaningRate, type FlowStation, flowStation, USUAL_CHIP_SIZE } from "./flow-station.ts";
 import type { GroundStation } from "./ground-station.ts";
 import { coolingOf } from "./heat-curves.ts";
+import { chipSizeOf } from "./return-by-bed.ts";
 
 /** A bit, what it does in its ground, and the flow through it. */
 export interface BitInGround {
@@ -55,7 +56,7 @@ export function bitInGround(traveler: ResolvedTraveler, { ground, advice, kernel
     if (ceiling === undefined || !cut.beds.some(({ rate }) => rate.high > ceiling)) break;
     cut = cutUnder(ceiling);
   }
-  return { bit, cut, flow: flowStation(traveler, { ...washed, ...fastestChip(cut.beds) }) };
+  return { bit, cut, flow: flowStation(traveler, { ...washed, ...fastestChip(cut.beds) }, cut.beds) };
 }
 
 /** Looks at the chips that a lower ceiling makes; they grow again where the lower rate is turned more slowly [-]. */
@@ -68,6 +69,5 @@ function fastestChip(beds: readonly BedCut[]): { chipSize: number; rate?: number
     undefined,
   );
   if (!fastest) return { chipSize: USUAL_CHIP_SIZE };
-  const deepest = fastest.drilling.cutters.reduce((most, cutter) => Math.max(most, cutter.deepest), 0);
-  return { chipSize: deepest, rate: fastest.drilling.rate };
+  return { chipSize: chipSizeOf(fastest), rate: fastest.drilling.rate };
 }

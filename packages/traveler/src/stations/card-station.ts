@@ -45,7 +45,14 @@ export function cardStation({ job, inquiry }: ResolvedTraveler, question: CardQu
       const top = Math.max(bed.top, bitHole.from);
       const clipped = { ...fit, bed: { ...bed, top, bottom: Math.min(bed.bottom, bitHole.to) } };
       if (!drilled) return { fit: clipped };
-      return { fit: clipped, run: drilled.run, rate: drilled.rate, feed: feedIn(drilled, string) };
+      const ceiling = flow.beds[cut.beds.indexOf(drilled)]?.rateCeiling.mid;
+      return {
+        fit: clipped,
+        run: drilled.run,
+        rate: drilled.rate,
+        ...(ceiling === undefined ? {} : { rateCeiling: ceiling }),
+        feed: feedIn(drilled, string),
+      };
     }),
     casing: advice.casing,
     ...(first ? { breakIn: breakInFor({ fullWeight: first.weight, fullSpeed: first.rotarySpeed }) } : {}),

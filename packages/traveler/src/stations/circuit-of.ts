@@ -14,8 +14,14 @@ const LEAST_RUN = 0.01;
 /** The fluid's way through the gear of a traveler, the ports and the chips left open. */
 export type CircuitGear = Omit<CircuitInput, "ports" | "chip">;
 
-/** The circuit of a traveler with the bit at the end of its hole; absent where the hole is drilled on air, mist or foam. */
-export function circuitOf({ inquiry, overrides }: ResolvedTraveler): CircuitGear | undefined {
+/**
+ * The circuit of a traveler with the bit at a depth, the end of its hole where none is given [m]; absent where the hole is
+ * drilled on air, mist or foam.
+ */
+export function circuitOf(
+  { inquiry, overrides }: ResolvedTraveler,
+  depth = inquiry.bitHole.to,
+): CircuitGear | undefined {
   const { bitHole, fluid, pump, pipe } = inquiry;
   if (fluid.kind === "air" || fluid.kind === "mist" || fluid.kind === "foam") return undefined;
   return {
@@ -27,7 +33,7 @@ export function circuitOf({ inquiry, overrides }: ResolvedTraveler): CircuitGear
     fluid: drillingFluidOf(fluid),
     medium: fluid.kind,
     ...(pump.surfaceGear > 0 ? { surfaceGear: { equivalentLength: pump.surfaceGear, bore: pipe.bore } } : {}),
-    string: stringAt(inquiry, bitHole.to),
+    string: stringAt(inquiry, depth),
     hole: holeAbove(inquiry),
     holeDiameter: bitHole.diameter,
     limits: flowLimitsOf(overrides.limits),

@@ -13,6 +13,8 @@ import {
 } from "@bitwright/engine";
 import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { chipOf, circuitOf } from "./circuit-of.ts";
+import type { BedCut } from "./cut-station.ts";
+import { type ReturnByBed, returnByBed } from "./return-by-bed.ts";
 
 /** Is the bit cooled and the hole cleaned. */
 export interface FlowStation {
@@ -23,6 +25,8 @@ export interface FlowStation {
   readonly circuit?: Circuit;
   /** Least flow of free air that lifts the chips from the end of the hole; only where the hole is drilled on air [m³/s]. */
   readonly leastAirFlow?: number;
+  /** The return with the bit at the bottom of each bed; empty on air, mist and foam. */
+  readonly beds: ReturnByBed["beds"];
   readonly findings: readonly Finding[];
   readonly working: readonly Working[];
 }
@@ -40,12 +44,16 @@ export interface FlowQuestion {
   readonly rate?: number;
 }
 
-/** Works the flow up with the bit at the end of its hole, where losses are greatest. */
-export function flowStation(traveler: ResolvedTraveler, question: FlowQuestion): FlowStation {
+/** Works the flow up with the bit at the end of its hole, where losses are greatest, and the return through each bed. */
+export function flowStation(
+  traveler: ResolvedTraveler,
+  question: FlowQuestion,
+  cuts: readonly BedCut[] = [],
+): FlowStation {
   const gear = circuitOf(traveler);
   const { ports, slotArea, stickyGround, chipSize, rate } = question;
   const flow = traveler.overrides.flow ?? traveler.inquiry.pump.flow;
-  if (!gear) return { flow, ports, ...airNeed(traveler, rate) };
+  if (!gear) return { flow, ports, beds: [], ...airNeed(traveler, rate) };
   const through = circuit({
     ...gear,
     ports: { diameters: Array(ports.count).fill(ports.diameter), dischargeCoefficient: USUAL_DISCHARGE_COEFFICIENT },
@@ -54,7 +62,15 @@ export function flowStation(traveler: ResolvedTraveler, question: FlowQuestion):
     ...(rate === undefined ? {} : { rate }),
     ...(slotArea === undefined ? {} : { slotArea }),
   });
-  return { flow, ports, circuit: through, findings: through.findings, working: through.working };
+  const { beds, findings, working } = returnByBed(traveler, cuts, ports);
+  return {
+    flow,
+    ports,
+    circuit: through,
+    beds,
+    findings: [...through.findings, ...findings],
+    working: [...through.working, ...working],
+  };
 }
 
 /** The rate at which the cuttings reach their limit, by the middle of the slip methods; absent without a liquid [m/s]. */
@@ -99,7 +115,7 @@ const NO_RATE = 1e-7;
 /** A pump whose pressure is used up before the bit still gives the ports something to be chosen by [-]. */
 const LEAST_SHARE_FOR_BIT = 0.05;
 
-function airNeed({ inquiry }: ResolvedTraveler, rate = 0): Omit<FlowStation, "flow" | "ports" | "circuit"> {
+function airNeed({ inquiry }: ResolvedTraveler, rate = 0): Omit<FlowStation, "flow" | "ports" | "circuit" | "beds"> {
   const { bitHole, pipe, compressor, fluid } = inquiry;
   if (fluid.kind === "foam") {
     const message =
