@@ -21,7 +21,14 @@ export {
   type PipeRun,
   type StringMakeUp,
 } from "./string-make-up.ts";
-export type { NeutralPart, NeutralPoint, StringStation, StringStationInput } from "./string-state.ts";
+export type {
+  CollarNeeded,
+  NeutralPart,
+  NeutralPoint,
+  PipeSize,
+  StringStation,
+  StringStationInput,
+} from "./string-state.ts";
 export { stringStation } from "./string-station.ts";
 export { type StringTwistInput, stringTwist } from "./string-twist.ts";
 export {

@@ -1,5 +1,6 @@
 import { commonPractice, derivedFrom, type Finding } from "../quantity/index.ts";
 import { pinFindings } from "./pin-for-bit-size.ts";
+import { motionFindings } from "./string-motion-findings.ts";
 import type { StringFigures, StringStationInput } from "./string-state.ts";
 import type { JointRow } from "./weight-by-depth.ts";
 
@@ -15,6 +16,7 @@ export function stringFindings(input: StringStationInput, figures: StringFigures
     ...ratingFindings(input, figures),
     ...neutralPointFindings(input, figures),
     ...torqueFindings(input, figures),
+    ...motionFindings(input, figures),
     ...pinFindings({ bitDiameter, ...(thread === undefined ? {} : { thread }) }),
   ];
 }

@@ -17,6 +17,20 @@ export interface StringStationInput extends WeightByDepthInput {
   readonly drillingTorque?: number;
   /** Rotary speed planned [rad/s]. */
   readonly rotarySpeed?: number;
+  /** Depth at which this bit starts; the first joint where not given [m]. */
+  readonly startDepth?: number;
+  /** Stiffness of the whole string in twist, if known [N·m/rad]. */
+  readonly torsionalStiffness?: number;
+  /** Size of the pipe, if known. */
+  readonly pipeSize?: PipeSize;
+}
+
+/** Size of a pipe in section. */
+export interface PipeSize {
+  /** Outer diameter [m]. */
+  readonly outerDiameter: number;
+  /** Bore [m]. */
+  readonly bore: number;
 }
 
 /** Where the neutral point lies: pressed below it, pulled above it. */
@@ -27,6 +41,16 @@ export interface NeutralPoint {
   /** Height above the bit; the string is shorter than this where `part` says so [m]. */
   readonly aboveBit: number;
   readonly part: NeutralPart;
+}
+
+/** Collar that would make up a weight. */
+export interface CollarNeeded {
+  /** Weight in air of a length of it [N/m]. */
+  readonly collarWeight: number;
+  /** Length of it, beside the collars there are [m]. */
+  readonly collarLength: number;
+  /** Weight on the bit that rig and string together lack where the bit starts [N]. */
+  readonly missingWeight: number;
 }
 
 /** The string worked through. */
@@ -42,6 +66,12 @@ export interface StringStation {
   /** Neutral point with the bit at the full depth. */
   readonly neutralPoint: NeutralPoint;
   readonly makeUpTorque?: MakeUpTorque;
+  /** Collar to put in the place of pipe so that the rig gives the weight from the start; absent where it does or nothing is heavier. */
+  readonly collar?: CollarNeeded;
+  /** Angle by which the bit lags behind the top at the torque expected, where the stiffness is known [rad]. */
+  readonly twist?: number;
+  /** Speed at which a joint of pipe whips, where its size is known [rad/s]. */
+  readonly criticalSpeed?: number;
   /** Power that turning takes, where torque and speed are known [W]. */
   readonly rotaryPower?: number;
   readonly findings: readonly Finding[];

@@ -1,11 +1,14 @@
 import { gravestFirst } from "../quantity/index.ts";
 import { balanceDepth } from "./balance-depth.ts";
 import { buoyancyFactor } from "./buoyancy-factor.ts";
+import { collarNeeded } from "./collar-needed.ts";
+import { criticalRotarySpeed } from "./critical-rotary-speed.ts";
 import { makeUpTorque } from "./make-up-torque.ts";
 import { rotaryPower } from "./rotary-power.ts";
 import { stringFindings } from "./string-findings.ts";
 import { lengthThatWeighs } from "./string-make-up.ts";
 import type { NeutralPoint, StringFigures, StringStation, StringStationInput } from "./string-state.ts";
+import { stringTwist } from "./string-twist.ts";
 import { stringWorking } from "./string-working.ts";
 import { weightByDepth } from "./weight-by-depth.ts";
 
@@ -26,7 +29,8 @@ export function stringStation(input: StringStationInput): StringStation {
 }
 
 function stringFigures(input: StringStationInput): StringFigures {
-  const { limits, thread, subDiameter, drillingTorque, rotarySpeed } = input;
+  const { limits, thread, subDiameter, drillingTorque, rotarySpeed, torsionalStiffness, pipeSize } = input;
+  const collar = collarNeeded(input);
   const pullDown = limits?.pullDownRating;
   const torqueRow =
     thread !== undefined && subDiameter !== undefined ? makeUpTorque({ thread, subDiameter }) : undefined;
@@ -37,6 +41,13 @@ function stringFigures(input: StringStationInput): StringFigures {
     ...(pullDown === undefined ? {} : { fullWeightDepth: fullWeightDepth(input, pullDown) }),
     neutralPoint: neutralPoint(input),
     ...(torqueRow ? { makeUpTorque: torqueRow } : {}),
+    ...(collar ? { collar } : {}),
+    ...(drillingTorque !== undefined && torsionalStiffness !== undefined
+      ? { twist: stringTwist({ torque: drillingTorque, torsionalStiffness }) }
+      : {}),
+    ...(pipeSize
+      ? { criticalSpeed: criticalRotarySpeed({ ...pipeSize, jointLength: input.makeUp.pipe.jointLength }) }
+      : {}),
     ...(drillingTorque !== undefined && rotarySpeed !== undefined
       ? { rotaryPower: rotaryPower({ torque: drillingTorque, rotarySpeed }) }
       : {}),

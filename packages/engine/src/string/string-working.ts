@@ -1,5 +1,6 @@
 import { derivedFrom, given, readIn, type Working, type WorkingInput } from "../quantity/index.ts";
 import { STEEL_DENSITY } from "./plain-end-weight.ts";
+import { motionWorking } from "./string-motion-working.ts";
 import type { StringFigures, StringStationInput } from "./string-state.ts";
 import type { JointRow } from "./weight-by-depth.ts";
 
@@ -24,6 +25,7 @@ export function stringWorking(input: StringStationInput, figures: StringFigures)
     ...figures.rows.flatMap((row) => jointWorking(input, figures, row)),
     ...depthWorking(input, figures),
     ...torqueWorking(input, figures),
+    ...motionWorking(input, figures),
   ];
 }
 

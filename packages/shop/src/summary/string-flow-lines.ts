@@ -59,9 +59,27 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
     neutralPoint.part === "above the string"
       ? "With that weight at the end of the hole the whole string is pressed; it has no neutral point."
       : `With that weight at the end of the hole the neutral point is ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
+    ...motionWords(string, figures),
     ...(makeUpTorque ? [`Make the bit up to ${figures.of("torque", makeUpTorque.normal)}.`] : []),
   ];
   return [...textTable(heads, rows, [1, 4]), "", ...words.flatMap((line) => wrapped(line, width))];
+}
+
+/** What a collar would do, how far the string winds up, and where its joints whip. */
+function motionWords({ collar, twist, criticalSpeed }: NonNullable<Workup["string"]>, figures: Figures): string[] {
+  return [
+    ...(collar
+      ? [
+          `Where the bit starts, rig and string lack ${figures.of("force", collar.missingWeight)}: ${figures.of("depth", collar.collarLength)} of collar in the place of pipe would give it.`,
+        ]
+      : []),
+    ...(twist === undefined
+      ? []
+      : [`At the torque of the hardest bed the string winds up by ${figures.of("angle", twist)}.`]),
+    ...(criticalSpeed === undefined
+      ? []
+      : [`A joint of this pipe whips at about ${figures.of("rotary speed", criticalSpeed)} (recalled, in air).`]),
+  ];
 }
 
 /** What the rig does at a joint, in the words of the card. */

@@ -4,10 +4,11 @@ import {
   type RegularThread,
   type StringStation as StringAtOneWeight,
   stringStation as stringAtOneWeight,
+  stringMode,
 } from "@bitwright/engine";
 import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { BedCut } from "./cut-station.ts";
-import { stringOf } from "./string-of.ts";
+import { sectionsOf, stringOf } from "./string-of.ts";
 
 /** One joint of the way down, with the bed it stands in and the weight wanted there. */
 interface JointInBed extends JointRow {
@@ -48,6 +49,9 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
     torqueRating: rig.torque,
     drillingTorque: hardest.drilling.bit.torque,
     rotarySpeed: hardest.rotarySpeed,
+    startDepth: Math.min(...beds.map(({ bed }) => bed.top)),
+    torsionalStiffness: stringMode(sectionsOf(inquiry, bitHole.to)).torsionalStiffness,
+    pipeSize: { outerDiameter: inquiry.pipe.outsideDiameter, bore: inquiry.pipe.bore },
     ...(thread ? { thread } : {}),
   });
   const perBed = beds.map(({ bed, weight }) => {

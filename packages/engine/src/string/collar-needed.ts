@@ -1,0 +1,42 @@
+import { collarForShortfall } from "./collar-for-shortfall.ts";
+import { DRILL_COLLARS } from "./drill-collar-list.ts";
+import { hangingWeight } from "./string-make-up.ts";
+import type { CollarNeeded, StringStationInput } from "./string-state.ts";
+import { weightOnBit } from "./weight-balance.ts";
+
+/**
+ * The collar that makes up what rig and string lack at the depth where a bit starts: more of the collars there are, or of the
+ * heaviest listed one that leaves a finger's room in the hole. It gives the whole of it only once it is in the hole.
+ *
+ * Undefined where nothing is lacking, the pull-down is not known, or no collar is heavier than the pipe.
+ *
+ * @source (d) balance of forces along the string; room around a collar (c) common practice, no source
+ */
+export function collarNeeded(input: StringStationInput): CollarNeeded | undefined {
+  const { makeUp, fluidDensity, targetWeight, topHeadWeight = 0, drag = 0, bitDiameter, depth, limits } = input;
+  const pullDown = limits?.pullDownRating;
+  if (pullDown === undefined) return undefined;
+  const length = input.startDepth ?? Math.min(depth, makeUp.pipe.jointLength);
+  const resting = { hangingWeight: hangingWeight({ makeUp, fluidDensity, length }), topHeadWeight, drag };
+  const missingWeight = targetWeight - weightOnBit({ pullDown, holdBack: 0, ...resting });
+  const pipeWeight = makeUp.pipe.linearWeight;
+  const collarWeight = makeUp.collars?.linearWeight ?? heaviestFor(bitDiameter);
+  if (missingWeight <= 0 || collarWeight === undefined || collarWeight <= pipeWeight) return undefined;
+  return {
+    collarWeight,
+    collarLength: collarForShortfall({ missingWeight, collarWeight, pipeWeight, fluidDensity }),
+    missingWeight,
+  };
+}
+
+/**
+ * Room that a collar leaves to the wall of the hole, both sides together, an inch [m].
+ *
+ * @source (c) common practice, no source
+ */
+const ROOM_AROUND_COLLAR = 0.0254;
+
+function heaviestFor(bitDiameter: number): number | undefined {
+  const fitting = DRILL_COLLARS.filter(({ outerDiameter }) => outerDiameter <= bitDiameter - ROOM_AROUND_COLLAR);
+  return fitting.length === 0 ? undefined : Math.max(...fitting.map(({ linearWeight }) => linearWeight));
+}
