@@ -1,8 +1,17 @@
 import { choicesByRule } from "@bitwright/engine";
-import { bandsSheets, choiceSheets, choiceText, lifeSheets, mapSheets, stabilitySheets } from "@bitwright/shop";
+import {
+  bandsSheets,
+  choiceSheets,
+  choiceText,
+  depthSheets,
+  lifeSheets,
+  mapSheets,
+  stabilitySheets,
+} from "@bitwright/shop";
 import {
   bandsStudy,
   choiceStudy,
+  depthStudy,
   lifeBands,
   mapStudy,
   parseTraveler,
@@ -32,6 +41,7 @@ describe.each(Object.keys(ODD_TRAVELERS) as OddTraveler[])("a longer look at %s"
     const sheets = [
       ...mapSheets(workup, map, options),
       ...stabilitySheets(workup, stability, options),
+      ...depthSheets(workup, depthStudy(workup), options),
       ...bandsSheets(workup, bands, options),
       ...lifeSheets(workup, workup.life, options, lifeBands(workup, { samples: 2, holes: 2 })),
     ];

@@ -71,6 +71,29 @@ describe("bitwright rank", () => {
   });
 });
 
+describe("bitwright depth", () => {
+  it("tells each joint of the bit's hole, and where the rig holds back", () => {
+    const { status, out } = bitwright("depth", houseWell, "--out", join(folder.path, "depth"));
+    expect(status).toBe(0);
+    expect(out).toMatch(/push [\d,]+ lbf[\s\S]*hold back [\d,]+ lbf/);
+    expect(sheetsIn("depth")).toEqual(["depth.csv", "rate-ceiling.svg", "weight-by-depth.svg"]);
+    const [heads, ...rows] = sheet("depth", "depth.csv").trim().split("\n");
+    const at = (row: string, head: string) => Number(row.split(",")[heads.split(",").indexOf(head)]);
+    // Feed is the weight wanted less string and top head (900 lbf), the gauge 120 psi and 9.4 lbf for each psi: the traveler's.
+    for (const row of rows.filter((line) => !line.includes('"'))) {
+      const feed = at(row, "weight wanted [lbf]") - at(row, "string in fluid [lbf]") - 900;
+      expect(Math.abs(at(row, "feed [lbf]") - feed)).toBeLessThan(1);
+      expect(Math.abs(at(row, "feed gauge [psi]") - 120 - Math.abs(feed) / 9.4)).toBeLessThan(0.2);
+    }
+    expect(rows.filter((line) => !line.includes('"')).length).toBeGreaterThan(10);
+  });
+
+  it("says so where the bit drills nothing", () => {
+    const granite = folder.file("granite-depth.json", ODD_TRAVELERS["only granite"]);
+    expect(bitwright("depth", granite).out).toBe("No bed of this hole is drilled with this bit.\n");
+  });
+});
+
 describe("bitwright stability", () => {
   it("tells balance, boundaries and steady speeds, and draws each of them", () => {
     const { status, out, err } = bitwright(

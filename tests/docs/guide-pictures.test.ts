@@ -3,13 +3,14 @@ import { basename, dirname } from "node:path";
 import {
   bandsSheets,
   choiceSheets,
+  depthSheets,
   lifeSheets,
   mapSheets,
   type Sheet,
   sheetsOf,
   stabilitySheets,
 } from "@bitwright/shop";
-import { bandsStudy, choiceStudy, mapStudy, stabilityStudy, type Workup } from "@bitwright/traveler";
+import { bandsStudy, choiceStudy, depthStudy, mapStudy, stabilityStudy, type Workup } from "@bitwright/traveler";
 import { describe, expect, it } from "vitest";
 import { projectFile } from "../support/command.ts";
 import { type DEMOS, demoWorkup } from "../support/demo-workup.ts";
@@ -20,6 +21,7 @@ const options = { units: "field", program: "Bitwright" } as const;
 const COMMANDS = {
   work: (workup: Workup) => sheetsOf(workup, options),
   map: (workup: Workup) => mapSheets(workup, mapStudy(workup), options),
+  depth: (workup: Workup) => depthSheets(workup, depthStudy(workup), options),
   stability: (workup: Workup) => stabilitySheets(workup, stabilityStudy(workup, { speeds: 2 }), options),
   bands: (workup: Workup) => bandsSheets(workup, bandsStudy(workup, { samples: 100 }), options),
   rank: (workup: Workup) => {
@@ -45,6 +47,7 @@ const PICTURES: Readonly<Record<string, Picture>> = {
   "house-well-profile": { traveler: "house-well", command: "work", sheet: "profile.svg", page: "README.md" },
   "measured-bit-profile": { traveler: "measured-bit", command: "work", sheet: "profile.svg", page: "measured-bit.md" },
   "house-well-map": { traveler: "house-well", command: "map", sheet: "map-4.svg", page: "studies.md" },
+  "house-well-weight": { traveler: "house-well", command: "depth", sheet: "weight-by-depth.svg", page: "studies.md" },
   "house-well-crossing": { traveler: "house-well", command: "stability", sheet: "crossing-2.svg", page: "studies.md" },
   "house-well-bands": { traveler: "house-well", command: "bands", sheet: "bands.svg", page: "studies.md" },
   "house-well-choice": { traveler: "house-well", command: "rank", sheet: "choice.svg", page: "studies.md" },

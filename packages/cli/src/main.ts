@@ -2,6 +2,7 @@ import { Command, CommanderError } from "commander";
 import { backupCommand, restoreCommand } from "./commands/backup.ts";
 import { bandsCommand } from "./commands/bands.ts";
 import { checkCommand } from "./commands/check.ts";
+import { depthCommand } from "./commands/depth.ts";
 import { drillCommand } from "./commands/drill.ts";
 import { engageCommand } from "./commands/engage.ts";
 import { groundCommand } from "./commands/ground.ts";
@@ -78,6 +79,10 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .option("--avoid <rpm-rpm>", "rotary speeds to keep out of, 84-92; repeat for each", gather, [])
     .option("--out <folder>", "write a map of each bed and its table there")
     .action((file, options) => mapCommand(file, options, terminal));
+  command("depth", "weight, feed and gauge joint by joint, and the rate that the flow cleans")
+    .argument("<traveler>", "traveler file")
+    .option("--out <folder>", "write both drawings and the table there")
+    .action((file, options) => depthCommand(file, options, terminal));
   command("stability", "balance, rubbing, boundaries crossed, and the speeds at which the string lets the bit be")
     .argument("<traveler>", "traveler file")
     .option("--bed <name>", "only this bed")

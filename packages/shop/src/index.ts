@@ -1,6 +1,7 @@
 export * from "./bands/index.ts";
 export * from "./card/index.ts";
 export * from "./choice/index.ts";
+export * from "./depth/index.ts";
 export * from "./face/index.ts";
 export * from "./life/index.ts";
 export * from "./map/index.ts";

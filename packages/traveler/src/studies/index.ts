@@ -17,6 +17,7 @@ export {
   choiceStudy,
   choiceStudyInSteps,
 } from "./choice-study.ts";
+export { type DepthStudy, depthStudy, type JointAtDepth } from "./depth-study.ts";
 export {
   type LifeBands,
   type LifeBandsOptions,

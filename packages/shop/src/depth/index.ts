@@ -1,0 +1,2 @@
+export { depthSheets } from "./depth-sheets.ts";
+export { depthTable } from "./depth-table.ts";

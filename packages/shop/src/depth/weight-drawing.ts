@@ -1,0 +1,83 @@
+import { type DepthStudy, inUnit, type UnitSystem, unitFor } from "@bitwright/traveler";
+import { type ChartPanel, levelLine, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
+import { CUT_RAMP, DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL } from "../sheet/index.ts";
+import { bedMarks, stretches } from "./bed-stretches.ts";
+
+type Joint = DepthStudy["joints"][number];
+
+/** What a sheet by depth is made from. */
+export interface DepthDrawingInput {
+  readonly joints: readonly Joint[];
+  /** Depth at which the bit starts [m]. */
+  readonly from: number;
+  readonly title: SheetTitle;
+  readonly units: UnitSystem;
+}
+
+/** Weight wanted and weight of the string, feed with its crossing from push to hold-back, and the gauge, by depth, as a sheet of SVG. */
+export function weightDrawing({ joints, from, title, units }: DepthDrawingInput): string {
+  const forceUnit = units === "field" ? "lbf" : "kN";
+  const pressureUnit = units === "field" ? "psi" : "kPa";
+  const depthUnit = unitFor("depth", units);
+  const depth = (joint: Joint) => inUnit("depth", joint.depth, depthUnit);
+  const force = (si: number) => inUnit("force", si, forceUnit);
+  const lines = (up: (joint: Joint) => number | undefined) => stretches(joints, depth, up);
+  const wanted = lines(({ targetWeight }) => force(targetWeight));
+  const hanging = lines(({ hangingWeight }) => force(hangingWeight));
+  const feed = lines(({ feedForce }) => force(feedForce));
+  const gauge = lines(({ gaugeReading }) =>
+    gaugeReading === undefined ? undefined : inUnit("pressure", gaugeReading, pressureUnit),
+  );
+  const values = (of: readonly (readonly [number, number][])[]) => of.flat().map(([, up]) => up);
+  const known = values(gauge).length > 0;
+  const ups = [values([...wanted, ...hanging]), values(feed), ...(known ? [values(gauge)] : [])];
+  const frames = stackedPanels(ups.length, {
+    left: DRAWING_ROOM.left + 13,
+    right: DRAWING_ROOM.right - 3,
+    top: DRAWING_ROOM.top + 10,
+    bottom: DRAWING_ROOM.bottomOfChart - 12,
+    gap: 10,
+  });
+  const x = { from: inUnit("depth", from, depthUnit), to: Math.max(...joints.map(depth)) };
+  const panels = ups.map((up, k): ChartPanel => ({ ...frames[k], x, y: rangeFromZero(up) }));
+  const headings = [
+    "Blue: weight wanted on the bit; grey: weight of the string in fluid",
+    "Feed of the rig: over the line it pushes, under it it holds back",
+    "Feed gauge that gives the weight",
+  ];
+  const across = `depth of the bit, ${depthUnit}`;
+  const draw = (panel: ChartPanel, of: readonly [number, number][][], stroke: string, name: string) =>
+    of.map((points) => panelLine(panel, points, { stroke, class: name, width: 0.6 }));
+  const held = joints.filter(({ feedForce }) => feedForce < 0).length;
+  const sub = [
+    held === 0
+      ? "The string is never heavier than the weight wanted: the rig pushes all the way."
+      : `The rig holds back at ${held} of ${joints.length} joints, where the string alone is heavier than the weight wanted.`,
+    "Each joint drilled down, in fluid, top head and drag counted. Check by weighing the string.",
+  ];
+  return drawingSheet({
+    id: "weight-by-depth",
+    heading: "Weight by depth",
+    subheading: sub,
+    description: `Weight wanted, weight of the string, feed and gauge over the depth of the bit. ${sub.join(" ")}`,
+    title,
+    view: "weight and feed by depth",
+    units: `${depthUnit}, ${forceUnit}, ${pressureUnit}`,
+    hole: title.hole ?? "",
+    drawing: [
+      ...panels.flatMap((panel, k) => [
+        panelAxes(panel, {
+          up: k === 2 ? pressureUnit : forceUnit,
+          heading: headings[k],
+          ...(k === panels.length - 1 ? { across } : {}),
+        }),
+        ...bedMarks(panel, joints, depth),
+      ]),
+      ...draw(panels[0], hanging, STEEL.face, "hanging"),
+      ...draw(panels[0], wanted, CUT_RAMP[4], "wanted"),
+      ...levelLine(panels[1], 0),
+      ...draw(panels[1], feed, CUT_RAMP[4], "feed"),
+      ...(known ? draw(panels[2], gauge, CUT_RAMP[4], "gauge") : []),
+    ],
+  });
+}
