@@ -1,5 +1,5 @@
 import type { DepthStudy } from "@bitwright/traveler";
-import { type ChartPanel, onPanel } from "../chart/index.ts";
+import { type ChartPanel, onPanel, panelLine } from "../chart/index.ts";
 import { HALO, SOFT_INK, TYPE, textAt, textWidth } from "../sheet/index.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
 
@@ -15,7 +15,7 @@ export function bedsOf(joints: readonly Joint[]): Joint[][] {
   }, []);
 }
 
-/** A figure of the joints as one line for each bed that goes back to where the bed above ended, so that lines meet at the boundary. */
+/** A figure of the joints as one line of points for each bed. */
 export function stretches(
   joints: readonly Joint[],
   across: (joint: Joint) => number,
@@ -27,6 +27,22 @@ export function stretches(
       return value === undefined ? [] : [[across(joint), value]];
     }),
   );
+}
+
+/** How a line of a sheet by depth looks. */
+export interface LineLook {
+  readonly stroke: string;
+  readonly class: string;
+  readonly dash?: string;
+}
+
+/** The lines of all beds; a bed with one joint has a dot. */
+export function bedLinesOn(panel: ChartPanel, beds: readonly [number, number][][], look: LineLook): Svg[] {
+  return beds.flatMap((points) => {
+    if (points.length !== 1) return [panelLine(panel, points, { ...look, width: 0.6 })];
+    const [cx, cy] = onPanel(panel, ...points[0]);
+    return [element("circle", { class: look.class, cx, cy, r: 0.7, fill: look.stroke })];
+  });
 }
 
 /** Boundaries of the beds across a panel; their names where they have room, shortened. */

@@ -1,7 +1,7 @@
 import { inUnit, unitFor } from "@bitwright/traveler";
-import { type ChartPanel, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
+import { type ChartPanel, panelAxes, rangeFromZero, stackedPanels } from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, drawingSheet, STEEL } from "../sheet/index.ts";
-import { bedMarks, stretches } from "./bed-stretches.ts";
+import { bedLinesOn, bedMarks, stretches } from "./bed-stretches.ts";
 import type { DepthDrawingInput } from "./weight-drawing.ts";
 
 type Joint = DepthDrawingInput["joints"][number];
@@ -32,7 +32,7 @@ export function ceilingDrawing({ joints, from, title, units }: DepthDrawingInput
   const rates: ChartPanel = { ...frames[0], x, y: rangeFromZero(values([...rate, ...high])) };
   const times: ChartPanel = { ...frames[1], x, y: rangeFromZero(values([...chips, ...bottomsUp, ...connection])) };
   const draw = (panel: ChartPanel, of: readonly [number, number][][], stroke: string, name: string, dash?: string) =>
-    of.map((points) => panelLine(panel, points, { stroke, class: name, width: 0.6, ...(dash ? { dash } : {}) }));
+    bedLinesOn(panel, of, { stroke, class: name, ...(dash ? { dash } : {}) });
   const over = joints.filter((joint) => joint.rate > (joint.cleaning?.rateCeiling.mid ?? Number.POSITIVE_INFINITY));
   const sub = [
     over.length === 0
@@ -52,7 +52,7 @@ export function ceilingDrawing({ joints, from, title, units }: DepthDrawingInput
     drawing: [
       panelAxes(rates, {
         up: rateUnit,
-        heading: "Grey: what the flow cleans, dashed its two methods; blue: what the bit does",
+        heading: "Blue: what the flow cleans, dashed its two methods; brown: what the bit does",
       }),
       ...bedMarks(rates, joints, depth),
       ...draw(rates, low, STEEL.face, "ceiling-low", "1.4 0.8"),
@@ -61,7 +61,7 @@ export function ceilingDrawing({ joints, from, title, units }: DepthDrawingInput
       ...draw(rates, rate, CUT_RAMP[4], "rate"),
       panelAxes(times, {
         up: "minutes",
-        heading: "Blue: chips up, before a trip; grey: bottoms up; dashed: before a connection",
+        heading: "Brown: chips up, before a trip; blue: bottoms up; dashed: before a connection",
         across: `depth of the bit, ${depthUnit}`,
       }),
       ...bedMarks(times, joints, depth),

@@ -1,7 +1,20 @@
+import { FEED_DEAD_BAND } from "@bitwright/engine";
 import { type DepthStudy, inUnit, type UnitSystem, unitFor } from "@bitwright/traveler";
-import { type ChartPanel, levelLine, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
-import { CUT_RAMP, DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL } from "../sheet/index.ts";
-import { bedMarks, stretches } from "./bed-stretches.ts";
+import { type ChartPanel, levelLine, onPanel, panelAxes, rangeFromZero, stackedPanels } from "../chart/index.ts";
+import {
+  CUT_RAMP,
+  DRAWING_ROOM,
+  drawingSheet,
+  HALO,
+  INK,
+  type SheetTitle,
+  STEEL,
+  TYPE,
+  textAt,
+  textWidth,
+} from "../sheet/index.ts";
+import { element, type Svg } from "../svg/index.ts";
+import { bedLinesOn, bedMarks, stretches } from "./bed-stretches.ts";
 
 type Joint = DepthStudy["joints"][number];
 
@@ -41,14 +54,14 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
   const x = { from: inUnit("depth", from, depthUnit), to: Math.max(...joints.map(depth)) };
   const panels = ups.map((up, k): ChartPanel => ({ ...frames[k], x, y: rangeFromZero(up) }));
   const headings = [
-    "Blue: weight wanted on the bit; grey: weight of the string in fluid",
+    "Brown: weight wanted on the bit; blue: weight of the string in fluid",
     "Feed of the rig: over the line it pushes, under it it holds back",
     "Feed gauge that gives the weight",
   ];
   const across = `depth of the bit, ${depthUnit}`;
   const draw = (panel: ChartPanel, of: readonly [number, number][][], stroke: string, name: string) =>
-    of.map((points) => panelLine(panel, points, { stroke, class: name, width: 0.6 }));
-  const held = joints.filter(({ feedForce }) => feedForce < 0).length;
+    bedLinesOn(panel, of, { stroke, class: name });
+  const held = joints.filter(({ feedForce }) => feedForce <= -FEED_DEAD_BAND).length;
   const sub = [
     held === 0
       ? "The string is never heavier than the weight wanted: the rig pushes all the way."
@@ -77,7 +90,31 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
       ...draw(panels[0], wanted, CUT_RAMP[4], "wanted"),
       ...levelLine(panels[1], 0),
       ...draw(panels[1], feed, CUT_RAMP[4], "feed"),
+      ...crossings(feed).map((at) => crossingMark(panels[1], at, `hold back from ${Math.round(at)} ${depthUnit}`)),
       ...(known ? draw(panels[2], gauge, CUT_RAMP[4], "gauge") : []),
     ],
   });
+}
+
+/** Depths within beds at which the feed passes from pushing to holding back, on the straight line between two joints. */
+function crossings(beds: readonly [number, number][][]): number[] {
+  return beds.flatMap((points) =>
+    points.slice(1).flatMap(([to, below], k) => {
+      const [from, above] = points[k];
+      return above > 0 && below <= 0 ? [from + ((to - from) * above) / (above - below)] : [];
+    }),
+  );
+}
+
+/** A crossing with its words over the falling line to the right, or under it to the left where the sheet ends. */
+function crossingMark(panel: ChartPanel, at: number, words: string): Svg {
+  const [cx, cy] = onPanel(panel, at, 0);
+  const fits = cx + 3 + textWidth(words, TYPE.caption) < panel.right;
+  const place = fits ? ([cx + 1.8, cy - 1.4] as const) : ([cx - 1.8, cy + 3.6] as const);
+  return element(
+    "g",
+    { class: "crossing" },
+    element("circle", { cx, cy, r: 0.8, fill: INK }),
+    textAt(place, words, TYPE.caption, { "text-anchor": fits ? "start" : "end", ...HALO }),
+  );
 }
