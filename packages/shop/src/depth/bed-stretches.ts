@@ -6,7 +6,7 @@ import { element, linePath, type Svg } from "../svg/index.ts";
 type Joint = DepthStudy["joints"][number];
 
 /** Joints of one bed, from the top down. */
-export function bedsOf(joints: readonly Joint[]): Joint[][] {
+function bedsOf(joints: readonly Joint[]): Joint[][] {
   return joints.reduce<Joint[][]>((beds, joint) => {
     const last = beds.at(-1);
     if (last?.[0]?.bed === joint.bed) last.push(joint);
