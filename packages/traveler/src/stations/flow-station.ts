@@ -13,6 +13,7 @@ import {
 } from "@bitwright/engine";
 import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { chipOf, circuitOf } from "./circuit-of.ts";
+import { pumpWorking } from "./pump-working.ts";
 
 /** Is the bit cooled and the hole cleaned. */
 export interface FlowStation {
@@ -54,7 +55,8 @@ export function flowStation(traveler: ResolvedTraveler, question: FlowQuestion):
     ...(rate === undefined ? {} : { rate }),
     ...(slotArea === undefined ? {} : { slotArea }),
   });
-  return { flow, ports, circuit: through, findings: through.findings, working: through.working };
+  const working = [...pumpWorking(traveler.inquiry.pump), ...through.working];
+  return { flow, ports, circuit: through, findings: through.findings, working };
 }
 
 /** The rate at which the cuttings reach their limit, by the middle of the slip methods; absent without a liquid [m/s]. */
