@@ -15,6 +15,7 @@ import {
   SLOT_SPEED_RATIO,
 } from "./flow-limits.ts";
 import { isAbove, isBelow, remark } from "./flow-remark.ts";
+import { operatingFindings } from "./operating-findings.ts";
 import { PREFERRED_UPHOLE_SPEED, UPHOLE_NEEDS } from "./uphole-need.ts";
 
 /**
@@ -27,6 +28,7 @@ export function circuitFindings(input: CircuitInput, figures: CircuitFigures): F
     ...coolingFindings(input, figures),
     ...risingFindings(input, figures),
     ...pressureFindings(input, figures),
+    ...operatingFindings(input, figures.operatingPoint),
     ...portFindings(input),
     ...portSpeedFindings(figures),
     ...slotFindings(input, figures),
