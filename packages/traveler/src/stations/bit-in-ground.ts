@@ -3,7 +3,8 @@ import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { AdviceStation } from "./advice-station.ts";
 import { bedsInHole } from "./bed-in-hole.ts";
 import { type BitStation, bitStation } from "./bit-station.ts";
-import { type BedCut, type CutStation, cutStation } from "./cut-station.ts";
+import { type CutStation, cutStation } from "./cut-station.ts";
+import { fastestChip } from "./fastest-chip.ts";
 import { cleaningRate, type FlowStation, flowStation, USUAL_CHIP_SIZE } from "./flow-station.ts";
 import type { GroundStation } from "./ground-station.ts";
 import { coolingOf } from "./heat-curves.ts";
@@ -60,14 +61,3 @@ export function bitInGround(traveler: ResolvedTraveler, { ground, advice, kernel
 
 /** Looks at the chips that a lower ceiling makes; they grow again where the lower rate is turned more slowly [-]. */
 const CHIP_LOOKS = 4;
-
-/** Rate and chip size of the bed that drills fastest: it loads the return most. */
-function fastestChip(beds: readonly BedCut[]): { chipSize: number; rate?: number } {
-  const fastest = beds.reduce<BedCut | undefined>(
-    (most, bed) => (most === undefined || bed.drilling.rate > most.drilling.rate ? bed : most),
-    undefined,
-  );
-  if (!fastest) return { chipSize: USUAL_CHIP_SIZE };
-  const deepest = fastest.drilling.cutters.reduce((most, cutter) => Math.max(most, cutter.deepest), 0);
-  return { chipSize: deepest, rate: fastest.drilling.rate };
-}

@@ -18,6 +18,14 @@ export {
   choiceStudyInSteps,
 } from "./choice-study.ts";
 export {
+  type FlowCase,
+  type FlowChange,
+  type FlowStudy,
+  flowStudy,
+  lossesInOrder,
+  type PartLoss,
+} from "./flow-study.ts";
+export {
   type LifeBands,
   type LifeBandsOptions,
   type LifeFigure,
