@@ -1,8 +1,17 @@
 import { choicesByRule } from "@bitwright/engine";
-import { bandsSheets, choiceSheets, choiceText, lifeSheets, mapSheets, stabilitySheets } from "@bitwright/shop";
+import {
+  bandsSheets,
+  choiceSheets,
+  choiceText,
+  flowSheets,
+  lifeSheets,
+  mapSheets,
+  stabilitySheets,
+} from "@bitwright/shop";
 import {
   bandsStudy,
   choiceStudy,
+  flowStudy,
   lifeBands,
   mapStudy,
   parseTraveler,
@@ -35,6 +44,9 @@ describe.each(Object.keys(ODD_TRAVELERS) as OddTraveler[])("a longer look at %s"
       ...bandsSheets(workup, bands, options),
       ...lifeSheets(workup, workup.life, options, lifeBands(workup, { samples: 2, holes: 2 })),
     ];
+    const flow = flowStudy(workup, { pumps: 2 });
+    expect(flow === undefined).toBe(workup.flow.circuit === undefined);
+    if (flow) sheets.push(...flowSheets(workup, flow, options));
     // As few bits as there can be: one of each rake.
     const { cutter, wings, chamfer } = choicesByRule(workup.advice.bit);
     const choice = choiceStudy(workup, {

@@ -2,6 +2,7 @@ export * from "./bands/index.ts";
 export * from "./card/index.ts";
 export * from "./choice/index.ts";
 export * from "./face/index.ts";
+export * from "./flow/index.ts";
 export * from "./life/index.ts";
 export * from "./map/index.ts";
 export * from "./profile/index.ts";

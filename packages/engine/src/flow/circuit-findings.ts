@@ -98,8 +98,9 @@ function risingFindings(input: CircuitInput, { slowestAnnulus, cleaning }: Circu
 }
 
 function pressureFindings({ pump }: CircuitInput, { pumpPressure }: CircuitFigures): Finding[] {
-  const { pressureRating } = pump;
-  if (pressureRating === undefined || !isAbove(pumpPressure, pressureRating)) return [];
+  const { pressureRating, curve } = pump;
+  // A centrifugal pump cannot be pushed over its curve: it gives less, which is said of its flow.
+  if (curve || pressureRating === undefined || !isAbove(pumpPressure, pressureRating)) return [];
   const message =
     "The circuit needs more pressure than the pump may run at all day. Larger ports, a larger bore of pipe or less flow brings it down.";
   const held = { value: pumpPressure, limit: pressureRating, unit: "Pa", source: commonPractice() };
