@@ -46,4 +46,11 @@ describe("where pump and circuit meet", () => {
     const held = operatingPoint({ pump: { flow: 0.01, pressureRating: 5e5 }, circuitPressure: stiff });
     expect(held).toEqual({ flow: 0, pressure: 5e5, heldBy: "nothing moves" });
   });
+
+  it("is the flow before the jump where the circuit's pressure jumps over what the pump has", () => {
+    const jumping = (flow: number) => (flow < 0.004 ? 1e5 : 9e5);
+    const { flow, pressure } = operatingPoint({ pump: { flow: 0.01, pressureRating: 5e5 }, circuitPressure: jumping });
+    expect(flow).toBeCloseTo(0.004, 9);
+    expect(pressure).toBe(1e5);
+  });
 });

@@ -1,4 +1,4 @@
-import { bracketedRoot, requirePositive } from "../quantity/index.ts";
+import { requirePositive } from "../quantity/index.ts";
 import type { CircuitPump } from "./circuit-input.ts";
 import { pumpCurvePressure } from "./pump-curve.ts";
 
@@ -31,8 +31,19 @@ export interface OperatingPointInput {
 
 /** A flow so small that what is left of the pressure is what it takes to move the fluid at all, of the flow looked at [-]. */
 const LEAST_FLOW_SHARE = 1e-6;
-/** Pressure to which the two are brought together [Pa]. */
-const CLOSE = 1e-2;
+/** Halvings of the bracket, after which it is as narrow as numbers are [-]. */
+const HALVINGS = 60;
+
+/** The last flow at which a circuit asks for no more than the pump has; its pressure may jump where the flow turns turbulent. */
+function lastUnder(lack: (flow: number) => number, least: number, most: number): number {
+  let [under, over] = [least, most];
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const middle = (under + over) / 2;
+    if (lack(middle) <= 0) under = middle;
+    else over = middle;
+  }
+  return under;
+}
 
 /**
  * The flow at which the pressure of the pump is that of the circuit: p_pump(Q) = p_circuit(Q).
@@ -52,7 +63,7 @@ export function operatingPoint({ pump, circuitPressure }: OperatingPointInput): 
     const least = LEAST_FLOW_SHARE * most;
     const lack = (flow: number) => circuitPressure(flow) - supply(flow);
     if (lack(least) >= 0) return { flow: 0, pressure: supply(0), heldBy: "nothing moves" };
-    const flow = bracketedRoot({ f: lack, low: least, high: most, residual: CLOSE });
+    const flow = lastUnder(lack, least, most);
     return { flow, pressure: circuitPressure(flow), heldBy };
   };
   if (curve) {
