@@ -4,6 +4,7 @@ import {
   choiceSheets,
   choiceText,
   depthSheets,
+  flowSheets,
   lifeSheets,
   mapSheets,
   stabilitySheets,
@@ -12,6 +13,7 @@ import {
   bandsStudy,
   choiceStudy,
   depthStudy,
+  flowStudy,
   lifeBands,
   mapStudy,
   parseTraveler,
@@ -45,6 +47,9 @@ describe.each(Object.keys(ODD_TRAVELERS) as OddTraveler[])("a longer look at %s"
       ...bandsSheets(workup, bands, options),
       ...lifeSheets(workup, workup.life, options, lifeBands(workup, { samples: 2, holes: 2 })),
     ];
+    const flow = flowStudy(workup, { pumps: 2 });
+    expect(flow === undefined).toBe(workup.flow.circuit === undefined);
+    if (flow) sheets.push(...flowSheets(workup, flow, options));
     // As few bits as there can be: one of each rake.
     const { cutter, wings, chamfer } = choicesByRule(workup.advice.bit);
     const choice = choiceStudy(workup, {

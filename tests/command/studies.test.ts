@@ -146,6 +146,61 @@ describe("bitwright stability", () => {
   });
 });
 
+describe("bitwright flow", () => {
+  const change = ["--ports", "3 x 7/16 in", "--pumps", "2"];
+
+  it("sets the present circuit beside the changed one, and draws both", () => {
+    const { status, out, err } = bitwright("flow", houseWell, ...change, "--out", join(folder.path, "flow"));
+    expect([status, err]).toEqual([0, ""]);
+    expect(out).toMatch(/^ +now +changed\n/);
+    expect(out).toMatch(/flow asked +150 gpm +300 gpm/);
+    // The rating of the house well's pump is 250 psi; two pumps run into it.
+    expect(out).toMatch(/pump pressure +[\d.]+ psi +250 psi/);
+    expect(out).toMatch(/held by the pump's pressure rating/);
+    expect(sheetsIn("flow")).toEqual(["flow-curves.csv", "flow.csv", "losses.svg", "pump.svg"]);
+    const rows = sheet("flow", "flow.csv")
+      .trim()
+      .split("\n")
+      .map((line) => line.split(","));
+    const figure = (name: string) =>
+      rows
+        .find(([head]) => head === name)
+        ?.slice(2)
+        .map(Number) ?? [];
+    for (const k of [0, 1]) {
+      const losses = rows.filter(([head]) => head.startsWith("loss")).map((row) => Number(row[2 + k]));
+      const sum = losses.reduce((total, loss) => total + loss, 0);
+      expect(sum / figure("pump pressure")[k]).toBeCloseTo(1, 3);
+    }
+    // Port speed by hand: gallons of 231 in³ a minute through three round holes.
+    const [, changed] = figure("flow that the pump gives");
+    const speed = (changed * 231) / 60 / 12 / ((3 * Math.PI * (7 / 16) ** 2) / 4);
+    expect(figure("port speed")[1] / speed).toBeCloseTo(1, 3);
+  });
+
+  it("shows the present circuit alone where nothing is changed, and the same figures as JSON in SI", () => {
+    expect(bitwright("flow", houseWell).out).not.toMatch(/changed/);
+    const study = JSON.parse(bitwright("flow", houseWell, ...change, "--json").out);
+    expect(study.present.flow).toBeCloseTo((150 * 231 * 0.0254 ** 3) / 60, 9);
+    expect(study.changed.heldBy).toBe("pressure rating");
+  });
+
+  it("says so where there is no liquid, and refuses ports and flows that are none", () => {
+    const air = folder.file("air.json", ODD_TRAVELERS["air without a compressor"]);
+    expect(bitwright("flow", air).out).toMatch(/drilled on air/);
+    for (const [option, text, says] of [
+      ["--ports", "three", /--ports: got "three"; give how many/],
+      ["--ports", "3 x 9 in", /--ports: got "9 in"/],
+      ["--pumps", "0", /--pumps: got "0"; give a whole number from 1 to 6/],
+      ["--flow", "180", /--flow: got "180"/],
+    ] as const) {
+      const { status, err } = bitwright("flow", houseWell, option, text);
+      expect(status).toBe(2);
+      expect(err).toMatch(says);
+    }
+  });
+});
+
 describe("bitwright bands", () => {
   const run = (seed: string) => bitwright("bands", houseWell, "--samples", "40", "--seed", seed, "--json").out;
 

@@ -4,13 +4,22 @@ import {
   bandsSheets,
   choiceSheets,
   depthSheets,
+  flowSheets,
   lifeSheets,
   mapSheets,
   type Sheet,
   sheetsOf,
   stabilitySheets,
 } from "@bitwright/shop";
-import { bandsStudy, choiceStudy, depthStudy, mapStudy, stabilityStudy, type Workup } from "@bitwright/traveler";
+import {
+  bandsStudy,
+  choiceStudy,
+  depthStudy,
+  flowStudy,
+  mapStudy,
+  stabilityStudy,
+  type Workup,
+} from "@bitwright/traveler";
 import { describe, expect, it } from "vitest";
 import { projectFile } from "../support/command.ts";
 import { type DEMOS, demoWorkup } from "../support/demo-workup.ts";
@@ -27,6 +36,10 @@ const COMMANDS = {
   rank: (workup: Workup) => {
     const study = choiceStudy(workup);
     return study ? choiceSheets(workup, study, options) : [];
+  },
+  flow: (workup: Workup) => {
+    const study = flowStudy(workup, { ports: { count: 3, diameter: (7 / 16) * 0.0254 }, pumps: 2 });
+    return study ? flowSheets(workup, study, options) : [];
   },
   life: (workup: Workup) => lifeSheets(workup, workup.life, options),
 } satisfies Record<string, (workup: Workup) => Sheet[]>;
@@ -51,6 +64,8 @@ const PICTURES: Readonly<Record<string, Picture>> = {
   "house-well-crossing": { traveler: "house-well", command: "stability", sheet: "crossing-2.svg", page: "studies.md" },
   "house-well-bands": { traveler: "house-well", command: "bands", sheet: "bands.svg", page: "studies.md" },
   "house-well-choice": { traveler: "house-well", command: "rank", sheet: "choice.svg", page: "studies.md" },
+  "house-well-losses": { traveler: "house-well", command: "flow", sheet: "losses.svg", page: "studies.md" },
+  "house-well-pump": { traveler: "house-well", command: "flow", sheet: "pump.svg", page: "studies.md" },
   "house-well-life": { traveler: "house-well", command: "life", sheet: "life.svg", page: "studies.md" },
 };
 

@@ -68,6 +68,17 @@ export const ODD_TRAVELERS = {
   "too much weight by hand": overrides({ weight: "60 klbf" }),
   "speed by hand": overrides({ rotarySpeed: "60 rpm" }),
   "flow by hand": overrides({ flow: "90 gpm" }),
+  "a piston pump by its liners": spoilt(["inquiry", "pump"], {
+    piston: { liner: "5 in", stroke: "6 in", strokes: "90 spm" },
+  }),
+  "a centrifugal pump": spoilt(["inquiry", "pump"], {
+    curve: [
+      { flow: "0 gpm", pressure: "60 psi" },
+      { flow: "150 gpm", pressure: "52 psi" },
+      { flow: "300 gpm", pressure: "20 psi" },
+    ],
+  }),
+  "a pump too weak for its hole": spoilt(["inquiry", "pump", "pressureRating"], "40 psi"),
   "limits and rocks by hand": overrides({
     limits: { rate: "60 ft/h", torque: "600 ft-lbf" },
     rocks: { shale: { ucs: "4000 psi" } },

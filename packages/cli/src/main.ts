@@ -5,6 +5,7 @@ import { checkCommand } from "./commands/check.ts";
 import { depthCommand } from "./commands/depth.ts";
 import { drillCommand } from "./commands/drill.ts";
 import { engageCommand } from "./commands/engage.ts";
+import { flowCommand } from "./commands/flow.ts";
 import { groundCommand } from "./commands/ground.ts";
 import { layoutCommand } from "./commands/layout.ts";
 import { lifeCommand } from "./commands/life.ts";
@@ -89,6 +90,16 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .option("--speeds <count>", "rotary speeds to try in each bed")
     .option("--out <folder>", "write the drawings and tables there")
     .action(async (file, options) => endWith(await stabilityCommand(file, options, terminal)));
+  command(
+    "flow",
+    "where the pump's pressure goes and the flow it gives; what other ports, another flow or a second pump do",
+  )
+    .argument("<traveler>", "traveler file")
+    .option("--ports <count x diameter>", 'other ports: "3 x 1/2 in"')
+    .option("--pumps <count>", "so many pumps of this kind side by side")
+    .option("--flow <flow>", "flow asked of all pumps together: 180gpm")
+    .option("--out <folder>", "write both pictures and their tables there")
+    .action((file, options) => flowCommand(file, options, terminal));
   command("bands", "spread of rate, weight and torque over what is not known of the ground")
     .argument("<traveler>", "traveler file")
     .option("--bed <name>", "only this bed")

@@ -3,6 +3,7 @@ export * from "./card/index.ts";
 export * from "./choice/index.ts";
 export * from "./depth/index.ts";
 export * from "./face/index.ts";
+export * from "./flow/index.ts";
 export * from "./life/index.ts";
 export * from "./map/index.ts";
 export * from "./profile/index.ts";

@@ -15,6 +15,7 @@ import {
   SLOT_SPEED_RATIO,
 } from "./flow-limits.ts";
 import { isAbove, isBelow, remark } from "./flow-remark.ts";
+import { operatingFindings } from "./operating-findings.ts";
 import { PREFERRED_UPHOLE_SPEED, UPHOLE_NEEDS } from "./uphole-need.ts";
 
 /**
@@ -27,6 +28,7 @@ export function circuitFindings(input: CircuitInput, figures: CircuitFigures): F
     ...coolingFindings(input, figures),
     ...risingFindings(input, figures),
     ...pressureFindings(input, figures),
+    ...operatingFindings(input, figures.operatingPoint),
     ...portFindings(input),
     ...portSpeedFindings(figures),
     ...slotFindings(input, figures),
@@ -96,8 +98,9 @@ function risingFindings(input: CircuitInput, { slowestAnnulus, cleaning }: Circu
 }
 
 function pressureFindings({ pump }: CircuitInput, { pumpPressure }: CircuitFigures): Finding[] {
-  const { pressureRating } = pump;
-  if (pressureRating === undefined || !isAbove(pumpPressure, pressureRating)) return [];
+  const { pressureRating, curve } = pump;
+  // A centrifugal pump cannot be pushed over its curve: it gives less, which is said of its flow.
+  if (curve || pressureRating === undefined || !isAbove(pumpPressure, pressureRating)) return [];
   const message =
     "The circuit needs more pressure than the pump may run at all day. Larger ports, a larger bore of pipe or less flow brings it down.";
   const held = { value: pumpPressure, limit: pressureRating, unit: "Pa", source: commonPractice() };

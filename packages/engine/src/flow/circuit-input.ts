@@ -1,13 +1,16 @@
 import type { CirculationMedium, DrillingFluid } from "../fluid/index.ts";
 import type { BoreSection, HoleSection } from "./annulus-sections.ts";
+import type { PumpPoint } from "./pump-curve.ts";
 import type { Chip } from "./slip-band.ts";
 
 /** The pump and what comes through it. */
 export interface CircuitPump {
-  /** Flow it really delivers, slip of the valves taken off [m³/s]. */
+  /** Flow asked of it: what a piston pump delivers, slip of the valves taken off [m³/s]. */
   readonly flow: number;
   /** Pressure it may run at all day [Pa]. */
   readonly pressureRating?: number;
+  /** Curve of a centrifugal pump by rising flow; left out for a piston pump. */
+  readonly curve?: readonly PumpPoint[];
   /** Largest lump that passes the suction and the pump [m]. */
   readonly largestLump?: number;
   /** Whether the suction has a screen. */

@@ -1,6 +1,7 @@
 import type { Band, Finding, Working } from "../quantity/index.ts";
 import type { Annulus } from "./conduit.ts";
 import type { ConduitLoss } from "./conduit-state.ts";
+import type { OperatingPoint } from "./operating-point.ts";
 import type { SlipBand } from "./slip-band.ts";
 
 /** The parts of a circuit that lose pressure along their length. */
@@ -70,6 +71,8 @@ export interface Circuit {
   readonly pumpPressure: number;
   /** Share of the pump pressure spent at the ports [-]. */
   readonly shareAtPorts: number;
+  /** Where the pump and this circuit meet; every other figure is that of the flow asked. */
+  readonly operatingPoint: OperatingPoint;
   readonly slowestAnnulus: SlowestAnnulus;
   readonly cleaning: CleaningState;
   readonly slots?: SlotState;

@@ -13,6 +13,7 @@ import type { CircuitFigures, SectionLoss } from "./circuit-result.ts";
 import { hydraulicDiameter } from "./conduit.ts";
 import { COOLING_FLOW_PER_DIAMETER } from "./cooling-flow.ts";
 import { CUTTINGS_SHARE_LIMIT } from "./cuttings-load.ts";
+import { operatingWorking } from "./operating-findings.ts";
 
 /**
  * How each figure of a circuit was reached.
@@ -24,6 +25,7 @@ export function circuitWorking(input: CircuitInput, figures: CircuitFigures): Wo
     ...portWorking(input, figures),
     ...figures.losses.flatMap((loss) => lossWorking(input, loss)),
     ...pressureWorking(figures),
+    operatingWorking(input, figures.pumpPressure, figures.operatingPoint),
     ...cleaningWorking(input, figures),
     ...slotWorking(input, figures),
     coolingWorking(input, figures),

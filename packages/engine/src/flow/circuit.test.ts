@@ -161,7 +161,34 @@ describe("remarks on a circuit", () => {
   it("stop when the pump cannot push it", () => {
     const finding = circuit(withPump({ pressureRating: 50 * psi })).findings[0];
     expect(finding).toMatchObject({ code: "flow.pump-pressure", severity: "stop", limit: 50 * psi, unit: "Pa" });
-    expect(codes(withPump({ pressureRating: 50 * psi })).length).toBe(1);
+    expect(codes(withPump({ pressureRating: 50 * psi }))).toEqual([
+      "stop flow.pump-pressure",
+      "caution flow.pump-short",
+    ]);
+  });
+
+  it("tell the flow that a pump held to its rating gives: at that flow the circuit asks for the rating", () => {
+    const weak = circuit(withPump({ pressureRating: 50 * psi }));
+    const { flow, heldBy } = weak.operatingPoint;
+    expect(heldBy).toBe("pressure rating");
+    expect(flow).toBeLessThan(well.pump.flow);
+    expect(circuit(withPump({ flow })).pumpPressure / psi).toBeCloseTo(50, 3);
+    expect(weak.findings.find(({ code }) => code === "flow.pump-short")).toMatchObject({ value: flow, unit: "m³/s" });
+    expect(weak.working.find(({ name }) => name === "flow that the pump gives")?.value).toBe(flow);
+  });
+
+  it("tell the flow of a centrifugal pump, and that it gives more than was asked", () => {
+    const curve = [
+      { flow: 0, pressure: 200 * psi },
+      { flow: 600 * gpm, pressure: 140 * psi },
+    ];
+    const { operatingPoint, findings } = circuit(withPump({ curve, pressureRating: 200 * psi }));
+    // The curve at its own crossing: 200 psi less 60 psi for each 600 gpm.
+    expect(operatingPoint.heldBy).toBe("pump curve");
+    expect(operatingPoint.pressure / psi).toBeCloseTo(200 - operatingPoint.flow / gpm / 10, 3);
+    expect(circuit(withPump({ flow: operatingPoint.flow })).pumpPressure).toBeCloseTo(operatingPoint.pressure, 0);
+    expect(operatingPoint.flow).toBeGreaterThan(1.1 * well.pump.flow);
+    expect(findings.map(({ code }) => code)).toContain("flow.pump-over");
   });
 
   it("look at the smallest port against lumps, screen and custom", () => {

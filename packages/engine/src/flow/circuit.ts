@@ -1,26 +1,14 @@
 import { exactBand, gravestFirst, requirePositive } from "../quantity/index.ts";
 import { annulusSections } from "./annulus-sections.ts";
 import { circuitFindings } from "./circuit-findings.ts";
-import type { BitPorts, CircuitInput } from "./circuit-input.ts";
-import type {
-  Circuit,
-  CircuitFigures,
-  CircuitPart,
-  CleaningState,
-  PortState,
-  SectionLoss,
-  SlotState,
-} from "./circuit-result.ts";
+import type { CircuitInput } from "./circuit-input.ts";
+import { circuitLosses, circuitPressure } from "./circuit-losses.ts";
+import type { Circuit, CircuitFigures, CleaningState, SlotState } from "./circuit-result.ts";
 import { circuitWorking } from "./circuit-working.ts";
-import { type Conduit, conduitSpeed, hydraulicDiameter } from "./conduit.ts";
-import { conduitLoss } from "./conduit-loss.ts";
+import { conduitSpeed } from "./conduit.ts";
 import { coolingFlow } from "./cooling-flow.ts";
 import { cuttingsShare } from "./cuttings-load.ts";
-import { hydraulicPower, hydraulicPowerPerHoleArea } from "./hydraulic-power.ts";
-import { impactForce } from "./impact-force.ts";
-import { portArea } from "./port-area.ts";
-import { portPressureDrop } from "./port-pressure-drop.ts";
-import { portSpeed } from "./port-speed.ts";
+import { operatingPoint } from "./operating-point.ts";
 import { type ReturnCleaning, returnCleaning } from "./return-cleaning.ts";
 
 /**
@@ -44,9 +32,7 @@ export function circuit(input: CircuitInput): Circuit {
 function circuitFigures(input: CircuitInput): CircuitFigures {
   const { flow } = input.pump;
   requirePositive({ flow, holeDiameter: input.holeDiameter });
-  const losses = sectionLosses(input);
-  const ports = portState(input, input.ports);
-  const pumpPressure = ports.pressureDrop + losses.reduce((sum, loss) => sum + loss.pressureDrop, 0);
+  const { losses, ports, pumpPressure } = circuitLosses(input);
   const shareLimit = input.limits?.cuttingsShare;
   const returned = returnCleaning({ ...input, flow, ...(shareLimit === undefined ? {} : { shareLimit }) });
   const slots = slotState(input);
@@ -55,47 +41,12 @@ function circuitFigures(input: CircuitInput): CircuitFigures {
     ports,
     pumpPressure,
     shareAtPorts: ports.pressureDrop / pumpPressure,
+    operatingPoint: operatingPoint({ pump: input.pump, circuitPressure: (flow) => circuitPressure(input, flow) }),
     slowestAnnulus: returned.slowestAnnulus,
     cleaning: cleaningState(input, returned),
     ...(slots ? { slots } : {}),
     coolingFlow:
       input.limits?.coolingFlow === undefined ? coolingFlow(input.holeDiameter) : exactBand(input.limits.coolingFlow),
-  };
-}
-
-function sectionLosses(input: CircuitInput): SectionLoss[] {
-  const { fluid, roughness, surfaceGear } = input;
-  const loss = (name: string, part: CircuitPart, conduit: Conduit, length: number): SectionLoss => {
-    const state = conduitLoss({
-      fluid,
-      conduit,
-      flow: input.pump.flow,
-      length,
-      ...(roughness === undefined ? {} : { roughness }),
-    });
-    return { name, part, length, hydraulicDiameter: hydraulicDiameter(conduit), ...state };
-  };
-  const gear = surfaceGear
-    ? [loss("surface gear", "surface gear", { shape: "pipe", bore: surfaceGear.bore }, surfaceGear.equivalentLength)]
-    : [];
-  const bores = input.string.map((run) => loss(run.name, "pipe", { shape: "pipe", bore: run.bore }, run.length));
-  const annuli = annulusSections(input).map(({ name, annulus, length }) => loss(name, "annulus", annulus, length));
-  return [...gear, ...bores, ...annuli.reverse()];
-}
-
-function portState(input: CircuitInput, { diameters, dischargeCoefficient }: BitPorts): PortState {
-  const { flow } = input.pump;
-  const { density } = input.fluid;
-  const area = portArea(diameters);
-  const pressureDrop = portPressureDrop({ density, flow, area, dischargeCoefficient });
-  const power = hydraulicPower({ pressureDrop, flow });
-  return {
-    area,
-    speed: portSpeed({ flow, area }),
-    pressureDrop,
-    power,
-    powerPerHoleArea: hydraulicPowerPerHoleArea({ power, holeDiameter: input.holeDiameter }),
-    impactForce: impactForce({ density, flow, pressureDrop, dischargeCoefficient }),
   };
 }
 

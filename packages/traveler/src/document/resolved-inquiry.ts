@@ -1,3 +1,5 @@
+import type { PistonPump, PumpPoint } from "@bitwright/engine";
+
 /** What the driller needs and with what, in SI. */
 export interface ResolvedInquiry {
   /** At least one, in the order entered. */
@@ -73,10 +75,24 @@ export interface ResolvedPump {
   readonly flow: number;
   /** Pressure that the pump can hold all day [Pa]. */
   readonly pressureRating: number;
+  /** The fluid end and its strokes; absent where nobody gave it. */
+  readonly piston?: ResolvedPiston;
+  /** Curve of a centrifugal pump by rising flow; absent where nobody gave it. */
+  readonly curve?: readonly PumpPoint[];
   /** Largest lump that the suction and the valves let through [m]; absent where nobody gave it. */
   readonly lumpSize?: number;
   /** Hose, swivel and pipework on the surface as a length of the drill pipe with the same loss [m]. */
   readonly surfaceGear: number;
+}
+
+/** A piston pump by its fluid end. */
+export interface ResolvedPiston extends PistonPump {
+  /** Strokes of one piston, out and back [1/s]. */
+  readonly strokeRate: number;
+  /** Share of the swept volume that is delivered [-]. */
+  readonly volumetricEfficiency: number;
+  /** Flow that these give [m³/s]. */
+  readonly flow: number;
 }
 
 export interface ResolvedCompressor {

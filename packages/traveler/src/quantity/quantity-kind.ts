@@ -112,6 +112,12 @@ export const QUANTITY_KINDS = {
     examples: ["90 rpm"],
     shown: { field: ["rpm"], metric: ["rpm"] },
   }),
+  "stroke rate": kind({
+    dimension: "stroke rate",
+    noun: "a stroke rate",
+    examples: ["60 spm"],
+    shown: { field: ["spm"], metric: ["spm"] },
+  }),
   speed: kind({
     dimension: "speed",
     noun: "a speed",

@@ -13,6 +13,7 @@ const SI_UNITS: Readonly<Record<Dimension, string>> = {
   density: "kg/m³",
   torque: "N m",
   "rotary speed": "rad/s",
+  "stroke rate": "1/s",
   speed: "m/s",
   advance: "m",
   power: "W",

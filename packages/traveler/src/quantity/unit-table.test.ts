@@ -105,6 +105,7 @@ const ORACLE: Readonly<Record<string, readonly [string, string]>> = {
   "torque in-lbf": ["in lbf", "N m"],
   "torque kN m": ["kN m", "N m"],
   "rotary speed rpm": ["360 deg/minute", "rad/s"],
+  "stroke rate spm": ["minute^-1", "s^-1"],
   "speed ft/min": ["ft/minute", "m/s"],
   "speed ft/s": ["ft/s", "m/s"],
   "speed ft/h": ["ft/hour", "m/s"],

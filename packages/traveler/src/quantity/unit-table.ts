@@ -33,6 +33,7 @@ export type Dimension =
   | "density"
   | "torque"
   | "rotary speed"
+  | "stroke rate"
   | "speed"
   | "advance"
   | "power"
@@ -172,6 +173,10 @@ export const UNIT_TABLE: Readonly<Record<Dimension, readonly Unit[]>> = {
     field("rpm", TURN / MINUTE, "rev/min", "r/min"),
     metric("rev/s", TURN, "r/s", "rps"),
     metric("rad/s", 1),
+  ],
+  "stroke rate": [
+    field("spm", 1 / MINUTE, "strokes/min", "strokes a minute", "strokes per minute", "1/min"),
+    metric("1/s", 1, "strokes/s"),
   ],
   speed: [
     field("ft/min", FOOT / MINUTE, "fpm"),

@@ -3,11 +3,11 @@ import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { AdviceStation } from "./advice-station.ts";
 import { bedsInHole } from "./bed-in-hole.ts";
 import { type BitStation, bitStation } from "./bit-station.ts";
-import { type BedCut, type CutStation, cutStation } from "./cut-station.ts";
+import { type CutStation, cutStation } from "./cut-station.ts";
+import { fastestChip } from "./fastest-chip.ts";
 import { cleaningRate, type FlowStation, flowStation, USUAL_CHIP_SIZE } from "./flow-station.ts";
 import type { GroundStation } from "./ground-station.ts";
 import { coolingOf } from "./heat-curves.ts";
-import { chipSizeOf } from "./return-by-bed.ts";
 
 /** A bit, what it does in its ground, and the flow through it. */
 export interface BitInGround {
@@ -61,13 +61,3 @@ export function bitInGround(traveler: ResolvedTraveler, { ground, advice, kernel
 
 /** Looks at the chips that a lower ceiling makes; they grow again where the lower rate is turned more slowly [-]. */
 const CHIP_LOOKS = 4;
-
-/** Rate and chip size of the bed that drills fastest: it loads the return most. */
-function fastestChip(beds: readonly BedCut[]): { chipSize: number; rate?: number } {
-  const fastest = beds.reduce<BedCut | undefined>(
-    (most, bed) => (most === undefined || bed.drilling.rate > most.drilling.rate ? bed : most),
-    undefined,
-  );
-  if (!fastest) return { chipSize: USUAL_CHIP_SIZE };
-  return { chipSize: chipSizeOf(fastest), rate: fastest.drilling.rate };
-}

@@ -28,6 +28,7 @@ export function circuitOf(
     pump: {
       flow: overrides.flow ?? pump.flow,
       pressureRating: pump.pressureRating,
+      ...(pump.curve ? { curve: pump.curve } : {}),
       ...(pump.lumpSize === undefined ? {} : { largestLump: pump.lumpSize }),
     },
     fluid: drillingFluidOf(fluid),

@@ -14,6 +14,7 @@ import {
 import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { chipOf, circuitOf } from "./circuit-of.ts";
 import type { BedCut } from "./cut-station.ts";
+import { pumpWorking } from "./pump-working.ts";
 import { type ReturnByBed, returnByBed } from "./return-by-bed.ts";
 
 /** Is the bit cooled and the hole cleaned. */
@@ -69,7 +70,7 @@ export function flowStation(
     circuit: through,
     beds,
     findings: [...through.findings, ...findings],
-    working: [...through.working, ...working],
+    working: [...pumpWorking(traveler.inquiry.pump), ...through.working, ...working],
   };
 }
 

@@ -19,6 +19,14 @@ export {
 } from "./choice-study.ts";
 export { type DepthStudy, depthStudy, type JointAtDepth } from "./depth-study.ts";
 export {
+  type FlowCase,
+  type FlowChange,
+  type FlowStudy,
+  flowStudy,
+  lossesInOrder,
+  type PartLoss,
+} from "./flow-study.ts";
+export {
   type LifeBands,
   type LifeBandsOptions,
   type LifeFigure,

@@ -1,6 +1,6 @@
-import { derivedFrom, enteredBy, type Finding } from "@bitwright/engine";
+import { derivedFrom, enteredBy, type Finding, pistonPumpDisplacement } from "@bitwright/engine";
 import { formatQuantity, type QuantityKind, siUnit } from "../../quantity/index.ts";
-import type { ResolvedTraveler } from "../resolved-traveler.ts";
+import type { ResolvedPump, ResolvedTraveler } from "../resolved-traveler.ts";
 
 type Job = Pick<ResolvedTraveler, "inquiry" | "overrides">;
 
@@ -33,6 +33,7 @@ export function gearRemarks({ inquiry, overrides }: Job): Finding[] {
       most: pump.flow,
       gear: `what the pump gives (${pump.name})`,
     }),
+    ...pistonRemarks(pump),
     ...holes.flatMap((hole, at) => {
       const above = holes[at - 1];
       if (!above || above.to > hole.from || hole.diameter < above.diameter) return [];
@@ -49,6 +50,31 @@ export function gearRemarks({ inquiry, overrides }: Job): Finding[] {
         },
       ];
     }),
+  ];
+}
+
+/** How far a flow that was given may stand from that of the strokes before it is remarked on [-]; (c) no source. */
+const FLOW_APART = 0.1;
+
+/** A flow that was given beside liner and strokes: the flow stands, and where they do not agree it is said. */
+function pistonRemarks({ piston, flow }: ResolvedPump): Finding[] {
+  if (!piston || Math.abs(flow / piston.flow - 1) <= FLOW_APART) return [];
+  const [given, reckoned] = [shownAs("flow", flow), shownAs("flow", piston.flow)];
+  const worn = "Valves, packing or liner leak, or strokes were miscounted; time the filling of a tank.";
+  const swept = pistonPumpDisplacement(piston) * piston.strokeRate;
+  const why = flow < piston.flow ? worn : flow > swept ? `More than the pistons sweep, ${shownAs("flow", swept)}.` : "";
+  return [
+    {
+      code: "pump-flow-disagrees",
+      severity: "caution",
+      where: "inquiry.pump.flow",
+      message:
+        `${given} is given and liner, stroke and strokes make ${reckoned}; the flow as given is worked with. ${why}`.trim(),
+      value: flow,
+      limit: piston.flow,
+      unit: siUnit("flow"),
+      source: derivedFrom("inquiry.pump.piston"),
+    },
   ];
 }
 

@@ -11,8 +11,9 @@ import { type ResolvedHoles, resolveHoles } from "./holes.ts";
 import { resolveOverrides } from "./overrides.ts";
 import { resolveCollars, resolvePipe } from "./pipe.ts";
 import { resolvePrices } from "./prices.ts";
+import { resolvePump } from "./pump.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
-import { resolvePump, resolveRig } from "./rig.ts";
+import { resolveRig } from "./rig.ts";
 import { knownRocks, resolveOwnRocks } from "./rocks.ts";
 import { weightOf } from "./weight.ts";
 

@@ -1,67 +1,13 @@
 import { commonPractice } from "@bitwright/engine";
 import type { Quantity, QuantityKind } from "../../quantity/index.ts";
-import { isCalled, oneOf } from "../nearest-names.ts";
 import { present } from "../present.ts";
-import type { ResolvedPump, ResolvedRig } from "../resolved-traveler.ts";
+import type { ResolvedRig } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
-import {
-  LISTED_PUMPS,
-  LISTED_RIGS,
-  type ListedFigure,
-  type ListedPump,
-  RIG_CLASS_FIGURES,
-  type RigFigure,
-} from "./gear-lists.ts";
+import { LISTED_RIGS, RIG_CLASS_FIGURES, type RigFigure } from "./gear-lists.ts";
+import { classNamed, classOf, type GearQuestion, presetOf } from "./gear-preset.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 
 type GivenRig = NonNullable<ReadTraveler["inquiry"]["rig"]>;
-type GivenPump = NonNullable<ReadTraveler["inquiry"]["pump"]>;
-
-/** Holes up to this are drilled with a small rig [m]: 5 in, loop holes; (c) no source. */
-const SMALL_RIG_HOLE = 5 * 0.0254;
-/** Holes from this on are drilled with a large rig [m]: 8 in; (c) no source. */
-const LARGE_RIG_HOLE = 8 * 0.0254;
-/** Hose, swivel and kelly of a water-well rig as drill pipe of the same loss [m]: 75 ft; (c) 50 to 100 ft. */
-const USUAL_SURFACE_GEAR = 22.86;
-
-type Classed = { readonly id: string };
-
-function classNamed<Entry extends Classed>(classes: readonly Entry[], id: string | undefined): Entry | undefined {
-  return classes.find((entry) => entry.id === id);
-}
-
-/** The class that a job with such a hole usually has. */
-function classOf<Entry extends Classed>(classes: readonly Entry[], holeDiameter: number): Entry {
-  const id = holeDiameter <= SMALL_RIG_HOLE ? "small" : holeDiameter < LARGE_RIG_HOLE ? "medium" : "large";
-  const found = classNamed(classes, id);
-  if (!found) throw new RangeError(`the lists of gear have no class ${id}`);
-  return found;
-}
-
-type Named = { readonly id: string; readonly name?: string | undefined };
-
-/** Picks a preset among the shop's own and the program's; refuses a name that is in neither. */
-function presetOf<Own extends Named, Listed extends Named>(
-  question: { preset: string | undefined; own: readonly Own[]; listed: readonly Listed[]; field: string; what: string },
-  notes: ReadingNotes,
-): { readonly own?: Own; readonly listed?: Listed } | undefined {
-  const { preset, field, what } = question;
-  if (preset === undefined) return {};
-  const own = question.own.find((entry) => isCalled(entry, preset));
-  if (own) return { own };
-  const listed = question.listed.find((entry) => isCalled(entry, preset));
-  if (listed) return { listed };
-  const ids = [...question.own, ...question.listed].map(({ id }) => id);
-  const wrong = `got "${preset}", which is no ${what} of the list`;
-  notes.refuse({ field, got: `"${preset}"`, wrong, expected: oneOf(preset, ids) });
-  return undefined;
-}
-
-interface GearQuestion {
-  readonly traveler: ReadTraveler;
-  /** Diameter of the hole the bit drills [m]. */
-  readonly holeDiameter: number;
-}
 
 /** The rig, its gaps filled from the preset or from the class usual for the hole. */
 export function resolveRig({ traveler, holeDiameter }: GearQuestion, notes: ReadingNotes): ResolvedRig | undefined {
@@ -128,36 +74,4 @@ function assumedGaugeZero({ gaugeForceFactor }: GivenRig, notes: ReadingNotes): 
     why: "read the gauge while the empty feed just moves to have the true one",
     source: commonPractice(),
   });
-}
-
-/** The mud pump, its gaps filled from the preset or from the class usual for the hole. */
-export function resolvePump({ traveler, holeDiameter }: GearQuestion, notes: ReadingNotes): ResolvedPump | undefined {
-  const given: GivenPump = traveler.inquiry.pump ?? {};
-  const own = traveler.lists?.pumps ?? [];
-  const field = "inquiry.pump.preset";
-  const picked = presetOf({ preset: given.preset, own, listed: LISTED_PUMPS, field, what: "pump" }, notes);
-  if (!picked) return undefined;
-  const entered: GivenPump = { ...picked.own, ...given };
-  const base: ListedPump = picked.listed ?? classOf(LISTED_PUMPS, holeDiameter);
-  const take = (name: "flow" | "pressureRating", kind: QuantityKind, quantity: Quantity | undefined) => {
-    if (quantity) return quantity.si;
-    const { si, source }: ListedFigure = base[name];
-    const why = `the low side of what a ${base.name} gives; time the filling of a tank to have the true flow`;
-    return notes.assumeNumber({ field: `inquiry.pump.${name}`, kind, si, why, source });
-  };
-  return {
-    ...present({ preset: given.preset, lumpSize: entered.lumpSize?.si }),
-    name: entered.name ?? base.name,
-    flow: take("flow", "flow", entered.flow),
-    pressureRating: take("pressureRating", "pressure", entered.pressureRating),
-    surfaceGear:
-      entered.surfaceGear?.si ??
-      notes.assumeNumber({
-        field: "inquiry.pump.surfaceGear",
-        kind: "depth",
-        si: USUAL_SURFACE_GEAR,
-        why: "hose, swivel and kelly of a water-well rig lose about as much as 50 to 100 ft of drill pipe",
-        source: commonPractice(),
-      }),
-  };
 }

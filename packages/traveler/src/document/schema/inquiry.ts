@@ -4,7 +4,8 @@ import { choice, section, text } from "../plain-field.ts";
 import { quantity, quantityOfKinds } from "../quantity-field.ts";
 import type { PresentToolKind } from "../resolved-traveler.ts";
 import { fluidSchema } from "./fluid.ts";
-import { compressorSchema, pumpSchema, rigSchema } from "./rig.ts";
+import { pumpSchema } from "./pump.ts";
+import { compressorSchema, rigSchema } from "./rig.ts";
 import { collarsSchema, pipeSchema } from "./string.ts";
 
 /** Depths that a small rig can have to do with. */

@@ -1,7 +1,8 @@
 import * as z from "zod";
 import { section, text } from "../plain-field.ts";
 import { quantity } from "../quantity-field.ts";
-import { pumpMeasures, rigMeasures } from "./rig.ts";
+import { pumpMeasures } from "./pump.ts";
+import { rigMeasures } from "./rig.ts";
 import { rockProperties } from "./rock.ts";
 import { pipeMeasures } from "./string.ts";
 

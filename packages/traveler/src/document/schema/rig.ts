@@ -41,30 +41,6 @@ export const rigSchema = section("The rig. A preset fills what is not given here
   ...rigMeasures,
 });
 
-/** What a mud pump can do, each of which a person may give. */
-export const pumpMeasures = {
-  flow: quantity("flow", "Flow that reaches the bit.", { least: "1 gpm", most: "5000 gpm" }).optional(),
-  pressureRating: quantity("pressure", "Pressure that the pump can hold all day.", {
-    least: "1 psi",
-    most: "10000 psi",
-  }).optional(),
-  lumpSize: quantity("length", "Largest lump that suction and valves let through.", {
-    least: "0 in",
-    most: "6 in",
-  }).optional(),
-  surfaceGear: quantity("depth", "Hose, swivel and surface pipe as a length of the drill pipe with the same loss.", {
-    least: "0 ft",
-    most: "1000 ft",
-  }).optional(),
-};
-
-/** The mud pump. */
-export const pumpSchema = section("The mud pump. A preset fills what is not given here.", {
-  preset: text("Id of a pump of the list or of the shop's own.", "duplex-5x6").optional(),
-  name: text("What the pump is called.").optional(),
-  ...pumpMeasures,
-});
-
 /** The compressor. */
 export const compressorSchema = section("The compressor; leave out where the rig has none.", {
   flow: quantity("air flow", "Delivery as free air.", { least: "1 cfm", most: "10000 cfm" }),

@@ -1,0 +1,2 @@
+export { flowSheets } from "./flow-sheets.ts";
+export { flowTable } from "./flow-table.ts";
