@@ -22,7 +22,7 @@ export function circuitOf({ inquiry, overrides }: ResolvedTraveler): CircuitGear
     pump: {
       flow: overrides.flow ?? pump.flow,
       pressureRating: pump.pressureRating,
-      ...(pump.curve ? { curve: pump.curve } : {}),
+      ...(pump.pumpCurve ? { curve: pump.pumpCurve } : {}),
       ...(pump.lumpSize === undefined ? {} : { largestLump: pump.lumpSize }),
     },
     fluid: drillingFluidOf(fluid),
