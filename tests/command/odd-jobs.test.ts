@@ -65,7 +65,7 @@ describe.each(Object.keys(ODD_TRAVELERS) as OddTraveler[])("%s", (name) => {
     const ceiling = workup.flow.circuit?.cleaning.rateCeiling.mid ?? 0;
     if (ceiling > 0) for (const { rate } of workup.cut.beds) expect(rate.high).toBeLessThanOrEqual(ceiling);
     // A centrifugal pump is not pushed over its curve: it gives less.
-    const over = !pump.curve && (workup.flow.circuit?.pumpPressure ?? 0) > pump.pressureRating;
+    const over = !pump.pumpCurve && (workup.flow.circuit?.pumpPressure ?? 0) > pump.pressureRating;
     expect(workup.findings.some(({ code }) => code === "flow.pump-pressure") || !over).toBe(true);
     for (const { message, source } of remarksIn(workup).findings) {
       expect(message).not.toBe("");

@@ -69,7 +69,7 @@ describe("a pump by its curve", () => {
 
   it("is put in order; half its largest flow is asked for where nobody said, and it holds what it can give", () => {
     const pump = pumpOf({ curve });
-    expect(pump.curve?.map(({ flow }) => Math.round(flow / gpm))).toEqual([0, 300]);
+    expect(pump.pumpCurve?.map(({ flow }) => Math.round(flow / gpm))).toEqual([0, 300]);
     expect(pump.flow / gpm).toBeCloseTo(150, 9);
     expect(pump.pressureRating / psi).toBeCloseTo(60, 9);
     expect(pump.assumed).toEqual(["flow", "pressureRating"]);

@@ -78,7 +78,7 @@ export interface ResolvedPump {
   /** The fluid end and its strokes; absent where nobody gave it. */
   readonly piston?: ResolvedPiston;
   /** Curve of a centrifugal pump by rising flow; absent where nobody gave it. */
-  readonly curve?: readonly PumpPoint[];
+  readonly pumpCurve?: readonly PumpPoint[];
   /** Largest lump that the suction and the valves let through [m]; absent where nobody gave it. */
   readonly lumpSize?: number;
   /** Hose, swivel and pipework on the surface as a length of the drill pipe with the same loss [m]. */

@@ -28,7 +28,7 @@ export function circuitOf(
     pump: {
       flow: overrides.flow ?? pump.flow,
       pressureRating: pump.pressureRating,
-      ...(pump.curve ? { curve: pump.curve } : {}),
+      ...(pump.pumpCurve ? { curve: pump.pumpCurve } : {}),
       ...(pump.lumpSize === undefined ? {} : { largestLump: pump.lumpSize }),
     },
     fluid: drillingFluidOf(fluid),

@@ -42,7 +42,7 @@ export function resolvePump({ traveler, holeDiameter }: GearQuestion, notes: Rea
   const curve = entered.curve && curveOf(entered.curve, notes);
   if ((entered.piston && !piston) || (entered.curve && !curve)) return undefined;
   return {
-    ...present({ preset: given.preset, lumpSize: entered.lumpSize?.si, piston, curve }),
+    ...present({ preset: given.preset, lumpSize: entered.lumpSize?.si, piston, pumpCurve: curve }),
     name: entered.name ?? base.name,
     flow: entered.flow?.si ?? piston?.flow ?? (curve ? flowOnCurve(curve, notes) : take("flow", "flow", undefined)),
     pressureRating:
