@@ -27,7 +27,7 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const { bitHole } = resolved.inquiry;
   const string = stringStation(resolved, cut.beds);
   const stability = stabilityStation(resolved, { bit, cut });
-  const life = lifeStation(resolved, { advice, bit, cut, flow }, { kernel });
+  const life = lifeStation(resolved, { advice, bit, cut, flow }, { kernel, curves: false });
   const findings = gravestFirst([
     ...named("inquiry", inquiryFindings(resolved, cut.beds)),
     ...named("ground", ground.findings),

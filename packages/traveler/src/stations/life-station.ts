@@ -47,6 +47,8 @@ export interface LifeOptions {
   readonly wearFactor?: number;
   /** Asked after every stretch; true ends the life with what it has. */
   readonly shouldStop?: () => boolean;
+  /** Whether to draw the curves of critical weight, which the life itself does not ask for; yes where not given. */
+  readonly curves?: boolean;
   /** What runs the loops; a kernel of its own where none is named. No figure depends on it. */
   readonly kernel?: CuttingKernel | undefined;
 }
@@ -85,7 +87,7 @@ export function lifeStation(
 export function* lifeStationInSteps(
   traveler: ResolvedTraveler,
   question: LifeQuestion,
-  { shouldStop = () => false, ...asked }: LifeOptions = {},
+  { shouldStop = () => false, curves = true, ...asked }: LifeOptions = {},
 ): Generator<LifeStep, LifeStation, void> {
   const { input, limits, films } = lifeQuestion(traveler, question, asked);
   const { beds, holes = MOST_HOLES, kernel } = input;
@@ -98,7 +100,7 @@ export function* lifeStationInSteps(
   }
   const lived = lifeOf(input, step.value);
   const spread = footageBandOf(input, lived);
-  const heatCurves = heatCurvesOf(traveler, question, { beds, steps: lived.steps, kernel });
+  const heatCurves = curves ? heatCurvesOf(traveler, question, { beds, steps: lived.steps, kernel }) : undefined;
   return {
     beds,
     holes,
@@ -106,7 +108,7 @@ export function* lifeStationInSteps(
     life: lived,
     footageBand: spread.value,
     ...(films ? { films } : {}),
-    heatCurves,
+    ...(heatCurves ? { heatCurves } : {}),
     findings: gravestFirst([...lived.findings, ...(films?.findings ?? [])]),
     working: [...lived.working, ...spread.working, ...(films?.working ?? [])],
   };
@@ -116,7 +118,7 @@ export function* lifeStationInSteps(
 export function lifeQuestion(
   traveler: ResolvedTraveler,
   question: LifeQuestion,
-  { holes = MOST_HOLES, wearFactor = 1, kernel = compiledKernel() }: Omit<LifeOptions, "shouldStop"> = {},
+  { holes = MOST_HOLES, wearFactor = 1, kernel = compiledKernel() }: Omit<LifeOptions, "curves" | "shouldStop"> = {},
 ): { readonly input: LifeInput; readonly limits: LifeLimits; readonly films?: CutterFilms } {
   const tableLimit = isLeached(traveler, question) ? LEACHED_TABLE_LIMIT : COBALT_TABLE_LIMIT;
   const films = filmsOf(traveler, question);
@@ -196,15 +198,35 @@ function isLeached({ bit }: ResolvedTraveler, { advice }: LifeQuestion): boolean
 }
 
 /**
- * Footage at the ends of the coefficient's band: the short end is marched, the long one scaled. The march sees coefficient and
- * way only as a product, so that in one bed a tenth of the coefficient goes just ten times as far; through many beds nearly.
+ * Footage at the ends of the coefficient's band. The march sees coefficient and way only as a product, so that in one bed ten
+ * times the coefficient goes just a tenth as far; through many beds nearly. A life that wear did not end is marched again at
+ * the fast end, where wear may.
  */
 function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band; working: Working[] } {
   const { low, mid, high } = WEAR_COEFFICIENT;
   const coefficient = input.wearCoefficient ?? mid;
-  const short = life({ ...input, wearCoefficient: (coefficient * high) / mid }).footage;
   const worn = end.by !== "holes drilled" && end.by !== "stopped";
-  const value = band(Math.min(short, footage), footage, worn ? (footage * mid) / low : footage);
+  const scaled = (side: "low" | "high") => (footage * mid) / WEAR_COEFFICIENT[side];
+  const short = worn ? scaled("high") : life({ ...input, wearCoefficient: (coefficient * high) / mid }).footage;
+  const value = band(Math.min(short, footage), footage, worn ? scaled("low") : footage);
+  const byScale = (name: string, side: "low" | "high", share: number, of: number): Working => ({
+    name: `${name} life over the band of the wear coefficient`,
+    relation: `L(k_${side}) = L k/k_${side}`,
+    inputs: [
+      given("L", "hole drilled", footage, "m", "working: hole drilled by the bit"),
+      given("k", "wear coefficient", coefficient, "m²/N", "wear coefficient"),
+      given(`k_${side}`, "wear coefficient", coefficient * share, "m²/N", "band, no source"),
+    ],
+    value: of,
+    unit: "m",
+    source: derivedFrom("footage scaled, not marched: coefficient and way count only as a product"),
+  });
+  if (worn) {
+    return {
+      value,
+      working: [byScale("shortest", "high", high / mid, value.low), byScale("longest", "low", low / mid, value.high)],
+    };
+  }
   return {
     value,
     working: [
@@ -216,22 +238,6 @@ function footageBandOf(input: LifeInput, { footage, end }: Life): { value: Band;
         unit: "m",
         source: derivedFrom("the march at the high end of the band of the wear coefficient"),
       },
-      ...(worn
-        ? [
-            {
-              name: "longest life over the band of the wear coefficient",
-              relation: "L(k_low) = L k/k_low",
-              inputs: [
-                given("L", "hole drilled", footage, "m", "working: hole drilled by the bit"),
-                given("k", "wear coefficient", coefficient, "m²/N", "wear coefficient"),
-                given("k_low", "wear coefficient", (coefficient * low) / mid, "m²/N", "band, no source"),
-              ],
-              value: value.high,
-              unit: "m",
-              source: derivedFrom("footage scaled, not marched: coefficient and way count only as a product"),
-            },
-          ]
-        : []),
     ],
   };
 }

@@ -14,7 +14,7 @@ export interface SteadySpeedsInput {
   readonly fastestSpeed: number;
   /** How many speeds to try, evenly apart [-]. */
   readonly count?: number;
-  /** How long to march at each, in units of t*; long enough for a hundred delays where not given [-]. */
+  /** How long to march at each, in units of t*; long enough for fifty delays where not given [-]. */
   readonly scaledDuration?: number;
   /** ξ, damping of the string's twisting as a share of critical; none where not given [-]. */
   readonly twistDamping?: number;
@@ -65,20 +65,20 @@ export interface SpeedsProgress {
 
 const USUAL_COUNT = 16;
 /** Least time to march, and least number of delays: growth and decay go by the one or by the other [-]. */
-const LEAST_DURATION = 200;
-const LEAST_DELAYS = 100;
+const LEAST_DURATION = 100;
+const LEAST_DELAYS = 50;
 /** A hundredth off steady drilling at the start: enough for what grows to grow, little enough to count as steady. */
 export const SLIGHT_KICK = { axialSpeedRatio: 1.01, turningSpeedRatio: 0.99 } as const;
 
 /**
  * Time after which a march has shown what grows and what decays.
  *
- * max(200, 100 · 2π/(n ω0)): by some thirty of the string's own swings and by a hundred delays.
+ * max(100, 50 · 2π/(n ω0)): by some fifteen of the string's own swings and by fifty delays.
  *
  * @returns time, in units of t* [-]
  * @source (c) our choice, no source
  * @example
- * marchLongEnough({ wings: 5, scaledSpeed: 0.1 }) // → 1256.64
+ * marchLongEnough({ wings: 5, scaledSpeed: 0.1 }) // → 628.3185
  */
 export function marchLongEnough({
   wings,
