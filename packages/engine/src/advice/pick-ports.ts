@@ -13,6 +13,8 @@ import { leastPort, type PortCandidate, portCandidate, portSets } from "./port-c
 
 /** What a set of ports is to be best at. */
 export const PORT_GOALS = ["cooling", "cleaning", "plug resistance", "impact"] as const;
+
+/** One of the things that ports can be picked for. */
 export type PortGoal = (typeof PORT_GOALS)[number];
 
 /** What ports are picked for. */

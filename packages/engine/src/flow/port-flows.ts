@@ -26,8 +26,7 @@ export interface PortFlow {
  * @throws RangeError when the flow, a diameter or a coefficient is not positive, or there is no port
  * @source (d) one pressure drop over every port, Δp = ρ v²/(2 Cd²)
  * @example
- * portFlows([{ diameter: 0.01, dischargeCoefficient: 0.95 }, { diameter: 0.02, dischargeCoefficient: 0.95 }], 0.01)
- * // → flows of 0.002 and 0.008
+ * portFlows([{ diameter: 0.01, dischargeCoefficient: 0.95 }, { diameter: 0.02, dischargeCoefficient: 0.95 }], 0.01)[0].flow // → 0.002
  */
 export function portFlows(ports: readonly PortOpening[], flow: number): PortFlow[] {
   requirePositive({ flow, "number of ports": ports.length });
