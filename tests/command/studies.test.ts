@@ -77,15 +77,19 @@ describe("bitwright depth", () => {
     expect(status).toBe(0);
     expect(out).toMatch(/push [\d,]+ lbf[\s\S]*hold back [\d,]+ lbf/);
     expect(sheetsIn("depth")).toEqual(["depth.csv", "rate-ceiling.svg", "weight-by-depth.svg"]);
-    const [heads, ...rows] = sheet("depth", "depth.csv").trim().split("\n");
+    // Beds with a comma in their name stand in quotes; what they are called does not matter here.
+    const [heads, ...rows] = sheet("depth", "depth.csv")
+      .trim()
+      .replace(/"[^"]*"/g, "a bed")
+      .split("\n");
     const at = (row: string, head: string) => Number(row.split(",")[heads.split(",").indexOf(head)]);
     // Feed is the weight wanted less string and top head (900 lbf), the gauge 120 psi and 9.4 lbf for each psi: the traveler's.
-    for (const row of rows.filter((line) => !line.includes('"'))) {
+    for (const row of rows) {
       const feed = at(row, "weight wanted [lbf]") - at(row, "string in fluid [lbf]") - 900;
       expect(Math.abs(at(row, "feed [lbf]") - feed)).toBeLessThan(1);
       expect(Math.abs(at(row, "feed gauge [psi]") - 120 - Math.abs(feed) / 9.4)).toBeLessThan(0.2);
     }
-    expect(rows.filter((line) => !line.includes('"')).length).toBeGreaterThan(10);
+    expect(rows.length).toBeGreaterThan(10);
   });
 
   it("says so where the bit drills nothing", () => {
