@@ -5,7 +5,7 @@ import { bedsInHole } from "./bed-in-hole.ts";
 import { type BitStation, bitStation } from "./bit-station.ts";
 import { type CutStation, cutStation } from "./cut-station.ts";
 import { fastestChip } from "./fastest-chip.ts";
-import { cleaningRate, type FlowStation, flowStation, USUAL_CHIP_SIZE } from "./flow-station.ts";
+import { ceilingOf, cleaningRate, type FlowStation, flowStation, USUAL_CHIP_SIZE, washedBit } from "./flow-station.ts";
 import type { GroundStation } from "./ground-station.ts";
 import { coolingOf } from "./heat-curves.ts";
 
@@ -34,22 +34,20 @@ export interface BitInGroundQuestion {
 export function bitInGround(traveler: ResolvedTraveler, { ground, advice, kernel }: BitInGroundQuestion): BitInGround {
   const bit = bitStation(traveler, advice, kernel);
   const drilled = bedsInHole(ground, advice);
-  const { ports } = bit;
-  const { slotArea, leastExposure } = bit.review.body;
-  const sticky = advice.bit.mix.stickyShare > 0;
-  const washed = { ports, stickyGround: sticky, ...(slotArea === undefined ? {} : { slotArea }) };
-  const films = coolingOf(traveler, { bit, flow: flowStation(traveler, { ...washed, chipSize: USUAL_CHIP_SIZE }) });
+  const washed = washedBit(advice, bit);
+  const atFirst = flowStation(traveler, { ...washed, chipSize: USUAL_CHIP_SIZE });
+  const films = coolingOf(traveler, { bit, flow: atFirst });
   const cutUnder = (ceiling: number | undefined) =>
     cutStation(traveler, {
       layout: bit.layout,
-      exposure: leastExposure,
+      exposure: bit.review.body.leastExposure,
       films,
       beds: drilled,
       known: bit.findings,
       kernel,
       ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
     });
-  let cut = cutUnder(cleaningRate(traveler, washed));
+  let cut = cutUnder(ceilingOf(atFirst));
   // A deep cut makes larger chips than were reckoned with, which fall faster: where they lower the ceiling, it counts.
   for (let looks = 0; looks < CHIP_LOOKS; looks++) {
     const ceiling = cleaningRate(traveler, washed, fastestChip(cut.beds).chipSize);

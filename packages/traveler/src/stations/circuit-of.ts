@@ -4,8 +4,14 @@ import {
   type FlowLimits,
   type HoleSection,
   USUAL_CHIP_DENSITY,
+  USUAL_DISCHARGE_COEFFICIENT,
 } from "@bitwright/engine";
-import type { LimitOverrides, ResolvedInquiry, ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type {
+  LimitOverrides,
+  ResolvedInquiry,
+  ResolvedPorts,
+  ResolvedTraveler,
+} from "../document/resolved-traveler.ts";
 import { drillingFluidOf } from "./drilling-fluid-of.ts";
 
 /** Length of the shortest stretch of pipe that counts [m]. */
@@ -13,6 +19,19 @@ const LEAST_RUN = 0.01;
 
 /** The fluid's way through the gear of a traveler, the ports and the chips left open. */
 export type CircuitGear = Omit<CircuitInput, "ports" | "chip">;
+
+/** What the fluid meets at the bit and below it. */
+export interface FlowQuestion {
+  readonly ports: ResolvedPorts;
+  /** Open area of the slots between the wings, where it is known [m²]. */
+  readonly slotArea?: number;
+  /** Whether the bit meets clay or wet shale that balls. */
+  readonly stickyGround: boolean;
+  /** Size of the chips: the greatest depth of cut [m]. */
+  readonly chipSize: number;
+  /** Rate looked at; left out, no cuttings are counted [m/s]. */
+  readonly rate?: number;
+}
 
 /**
  * The circuit of a traveler with the bit at a depth, the end of its hole where none is given [m]; absent where the hole is
@@ -46,6 +65,21 @@ function flowLimitsOf({ coolingFlow, upholeSpeed, cuttingsShare }: LimitOverride
     ...(coolingFlow === undefined ? {} : { coolingFlow }),
     ...(upholeSpeed === undefined ? {} : { upholeSpeed }),
     ...(cuttingsShare === undefined ? {} : { cuttingsShare }),
+  };
+}
+
+/** The whole way of the fluid: through the gear, the ports of the bit and back with its chips. */
+export function circuitThrough(
+  gear: CircuitGear,
+  { ports, slotArea, stickyGround, chipSize, rate }: FlowQuestion,
+): CircuitInput {
+  return {
+    ...gear,
+    ports: { diameters: Array(ports.count).fill(ports.diameter), dischargeCoefficient: USUAL_DISCHARGE_COEFFICIENT },
+    chip: chipOf(chipSize),
+    stickyGround,
+    ...(rate === undefined ? {} : { rate }),
+    ...(slotArea === undefined ? {} : { slotArea }),
   };
 }
 

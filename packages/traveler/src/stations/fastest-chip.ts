@@ -1,5 +1,6 @@
 import type { BedCut } from "./cut-station.ts";
 import { USUAL_CHIP_SIZE } from "./flow-station.ts";
+import { chipSizeOf } from "./return-by-bed.ts";
 
 /** Rate and chip size of the bed that drills fastest: it loads the return most. */
 export function fastestChip(beds: readonly BedCut[]): { chipSize: number; rate?: number } {
@@ -8,6 +9,5 @@ export function fastestChip(beds: readonly BedCut[]): { chipSize: number; rate?:
     undefined,
   );
   if (!fastest) return { chipSize: USUAL_CHIP_SIZE };
-  const deepest = fastest.drilling.cutters.reduce((most, cutter) => Math.max(most, cutter.deepest), 0);
-  return { chipSize: deepest, rate: fastest.drilling.rate };
+  return { chipSize: chipSizeOf(fastest), rate: fastest.drilling.rate };
 }

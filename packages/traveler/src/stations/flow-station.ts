@@ -12,7 +12,9 @@ import {
   type Working,
 } from "@bitwright/engine";
 import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
-import { chipOf, circuitOf } from "./circuit-of.ts";
+import type { AdviceStation } from "./advice-station.ts";
+import type { BitStation } from "./bit-station.ts";
+import { chipOf, circuitOf, circuitThrough, type FlowQuestion } from "./circuit-of.ts";
 import type { BedCut } from "./cut-station.ts";
 import { pumpWorking } from "./pump-working.ts";
 import { type ReturnByBed, returnByBed } from "./return-by-bed.ts";
@@ -32,17 +34,13 @@ export interface FlowStation {
   readonly working: readonly Working[];
 }
 
-/** What the flow station needs beside the traveler. */
-export interface FlowQuestion {
-  readonly ports: ResolvedPorts;
-  /** Open area of the slots between the wings, where it is known [m²]. */
-  readonly slotArea?: number;
-  /** Whether the bit meets clay or wet shale that balls. */
-  readonly stickyGround: boolean;
-  /** Size of the chips: the greatest depth of cut [m]. */
-  readonly chipSize: number;
-  /** Rate looked at; left out, no cuttings are counted [m/s]. */
-  readonly rate?: number;
+/** The bit as the fluid finds it, whatever it cuts. */
+export type WashedBit = Pick<FlowQuestion, "ports" | "slotArea" | "stickyGround">;
+
+/** The ports and slots of a bit, with whether its ground balls. */
+export function washedBit(advice: AdviceStation, { ports, review }: BitStation): WashedBit {
+  const { slotArea } = review.body;
+  return { ports, stickyGround: advice.bit.mix.stickyShare > 0, ...(slotArea === undefined ? {} : { slotArea }) };
 }
 
 /** Works the flow up with the bit at the end of its hole, where losses are greatest, and the return through each bed. */
@@ -52,17 +50,10 @@ export function flowStation(
   cuts: readonly BedCut[] = [],
 ): FlowStation {
   const gear = circuitOf(traveler);
-  const { ports, slotArea, stickyGround, chipSize, rate } = question;
+  const { ports, rate } = question;
   const flow = traveler.overrides.flow ?? traveler.inquiry.pump.flow;
   if (!gear) return { flow, ports, beds: [], ...airNeed(traveler, rate) };
-  const through = circuit({
-    ...gear,
-    ports: { diameters: Array(ports.count).fill(ports.diameter), dischargeCoefficient: USUAL_DISCHARGE_COEFFICIENT },
-    chip: chipOf(chipSize),
-    stickyGround,
-    ...(rate === undefined ? {} : { rate }),
-    ...(slotArea === undefined ? {} : { slotArea }),
-  });
+  const through = circuit(circuitThrough(gear, question));
   const { beds, findings, working } = returnByBed(traveler, cuts, ports);
   return {
     flow,
@@ -77,10 +68,14 @@ export function flowStation(
 /** The rate at which the cuttings reach their limit, by the middle of the slip methods; absent without a liquid [m/s]. */
 export function cleaningRate(
   traveler: ResolvedTraveler,
-  washed: Pick<FlowQuestion, "ports" | "slotArea" | "stickyGround">,
+  washed: WashedBit,
   chipSize = USUAL_CHIP_SIZE,
 ): number | undefined {
-  const { circuit: through } = flowStation(traveler, { ...washed, chipSize });
+  return ceilingOf(flowStation(traveler, { ...washed, chipSize }));
+}
+
+/** The same of a flow that is worked up already. */
+export function ceilingOf({ circuit: through }: Pick<FlowStation, "circuit">): number | undefined {
   const ceiling = through?.cleaning.rateCeiling.mid;
   // Where no chip rises nothing is cleaned: the rate is held to next to nothing and the flow's own remark says stop.
   return ceiling === undefined ? undefined : Math.max(ceiling, NO_RATE);

@@ -28,7 +28,7 @@ import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { AdviceStation } from "./advice-station.ts";
 import type { BitStation } from "./bit-station.ts";
 import { type BedCut, type CutStation, limitsOf, rockHeatOf } from "./cut-station.ts";
-import { cleaningRate, type FlowStation } from "./flow-station.ts";
+import { cleaningRate, type FlowStation, washedBit } from "./flow-station.ts";
 import { barelyCooled, filmsOf, type HeatCurves, heatCurvesOf } from "./heat-curves.ts";
 
 /** The stations that a life is reckoned from. */
@@ -143,14 +143,11 @@ export function lifeQuestion(
 
 /** The beds as they are run: the weight the driller may go to, the limits that hold the rate before it. */
 function lifeBeds(traveler: ResolvedTraveler, { advice, bit, cut }: LifeQuestion): LifeBed[] {
-  const { slotArea, leastExposure } = bit.review.body;
-  const sticky = advice.bit.mix.stickyShare > 0;
-  const ceiling = cleaningRate(traveler, {
-    ports: bit.ports,
-    stickyGround: sticky,
-    ...(slotArea === undefined ? {} : { slotArea }),
-  });
-  const common = { exposure: leastExposure, ...(ceiling === undefined ? {} : { cleaningRate: ceiling }) };
+  const ceiling = cleaningRate(traveler, washedBit(advice, bit));
+  const common = {
+    exposure: bit.review.body.leastExposure,
+    ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
+  };
   return cut.beds.map((one): LifeBed => {
     const { torque, power, rate, weight } = limitsOf(traveler, common, one);
     return {

@@ -8,11 +8,11 @@ import {
   gravestFirst,
   type PumpPoint,
   pumpCurvePressure,
-  USUAL_DISCHARGE_COEFFICIENT,
 } from "@bitwright/engine";
 import type { ResolvedPorts } from "../document/resolved-traveler.ts";
-import { type CircuitGear, chipOf, circuitOf } from "../stations/circuit-of.ts";
+import { type CircuitGear, circuitOf, circuitThrough } from "../stations/circuit-of.ts";
 import { fastestChip } from "../stations/fastest-chip.ts";
+import { washedBit } from "../stations/flow-station.ts";
 import type { Workup } from "../workup.ts";
 
 /** What is changed against the traveler; what is left out stays as it is. */
@@ -91,18 +91,11 @@ function throughOf(
   gear: CircuitGear,
   { ports, pumps, asked }: Pick<FlowCase, "ports" | "pumps" | "asked">,
 ): Through {
-  const { slotArea } = bit.review.body;
-  const { chipSize, rate } = fastestChip(cut.beds);
   const { curve, ...pump } = gear.pump;
   const sideBySide = curve?.map(({ flow, pressure }) => ({ flow: pumps * flow, pressure }));
   const way: Way = {
-    ...gear,
+    ...circuitThrough(gear, { ...washedBit(advice, bit), ports, ...fastestChip(cut.beds) }),
     pump: { ...pump, flow: asked, ...(sideBySide ? { curve: sideBySide } : {}) },
-    ports: { diameters: Array(ports.count).fill(ports.diameter), dischargeCoefficient: USUAL_DISCHARGE_COEFFICIENT },
-    chip: chipOf(chipSize),
-    stickyGround: advice.bit.mix.stickyShare > 0,
-    ...(rate === undefined ? {} : { rate }),
-    ...(slotArea === undefined ? {} : { slotArea }),
   };
   const atAsked = circuit(way);
   const { flow, heldBy } = atAsked.operatingPoint;

@@ -1,6 +1,6 @@
 import type { EdgeTrace, HeatConditions, RateLimits, SpeedWindow } from "@bitwright/engine";
 import { type BedCut, heatOf, limitsOf } from "../stations/cut-station.ts";
-import { cleaningRate, type FlowQuestion } from "../stations/flow-station.ts";
+import { cleaningRate, type WashedBit, washedBit } from "../stations/flow-station.ts";
 import { coolingOf } from "../stations/heat-curves.ts";
 import type { BedStability } from "../stations/stability-station.ts";
 import type { Workup } from "../workup.ts";
@@ -22,7 +22,7 @@ export interface StudiedBed {
 /** What a study of a workup looks at. */
 export interface StudiedBit {
   readonly trace: EdgeTrace;
-  readonly washed: Pick<FlowQuestion, "ports" | "slotArea" | "stickyGround">;
+  readonly washed: WashedBit;
   readonly beds: readonly StudiedBed[];
 }
 
@@ -33,14 +33,12 @@ export interface StudiedBit {
  */
 export function studiedBeds(workup: Workup, bed?: string): StudiedBit {
   const { inquiry: traveler, bit, advice, cut, stability } = workup;
-  const { slotArea, leastExposure } = bit.review.body;
-  const washed = {
-    ports: bit.ports,
-    stickyGround: advice.bit.mix.stickyShare > 0,
-    ...(slotArea === undefined ? {} : { slotArea }),
-  };
+  const washed = washedBit(advice, bit);
   const ceiling = cleaningRate(traveler, washed);
-  const limited = { exposure: leastExposure, ...(ceiling === undefined ? {} : { cleaningRate: ceiling }) };
+  const limited = {
+    exposure: bit.review.body.leastExposure,
+    ...(ceiling === undefined ? {} : { cleaningRate: ceiling }),
+  };
   const films = coolingOf(traveler, workup);
   const all = cut.beds.map((one, at) => ({
     number: at + 1,
