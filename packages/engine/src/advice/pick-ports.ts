@@ -4,12 +4,11 @@ import {
   impactForce,
   type Passage,
   type PlugRisk,
-  PORT_SPEED_RANGE,
   plugRisk,
   USUAL_DISCHARGE_COEFFICIENT,
 } from "../flow/index.ts";
 import { requirePositive } from "../quantity/index.ts";
-import { leastPort, type PortCandidate, portCandidate, portSets } from "./port-candidates.ts";
+import { byRank, leastPort, type PortCandidate, portCandidate, portSets, speedInWindow } from "./port-candidates.ts";
 
 /** What a set of ports is to be best at. */
 export const PORT_GOALS = ["cooling", "cleaning", "plug resistance", "impact"] as const;
@@ -76,7 +75,7 @@ export function pickPorts(input: PickPortsInput): PickedPorts[] {
   const roomy = sets.filter(({ diameter }) => largestPort === undefined || diameter <= largestPort);
   const picked = roomy.map((set): PickedPorts => {
     const candidate = portCandidate(set, pump);
-    const { count, diameter, speed, pressureDrop } = candidate;
+    const { count, diameter, pressureDrop } = candidate;
     const passages = Array.from({ length: count }, (_, k) => ({ where: `port ${k + 1}`, width: diameter }));
     return {
       ...candidate,
@@ -85,18 +84,17 @@ export function pickPorts(input: PickPortsInput): PickedPorts[] {
       impact: impactForce({ ...pump, pressureDrop }),
       washedSlots: Math.min(count, wings),
       plug: plugRisk([...passages, ...slots], lumps),
-      speedInWindow: speed >= PORT_SPEED_RANGE.low && speed <= PORT_SPEED_RANGE.mid,
+      speedInWindow: speedInWindow(candidate),
     };
   });
-  return picked.sort((a, b) => inOrder(rankFor(goal, a), rankFor(goal, b)));
+  return picked.sort((a, b) => byRank(rankFor(goal, a), rankFor(goal, b)));
 }
 
 const PLUG_RANK = { rarely: 0, "may bridge": 1, "will plug": 2 } as const;
 
-/** Smaller is better, the first figure that differs decides. */
 function rankFor(goal: PortGoal, ports: PickedPorts): number[] {
-  const { count, diameter, pressureLeft, pressureDrop, plug, speedInWindow, washedSlots, powerPerHoleArea } = ports;
-  const sound = [pressureLeft >= 0 ? 0 : 1, PLUG_RANK[plug.level], speedInWindow ? 0 : 1];
+  const { count, diameter, pressureLeft, pressureDrop, plug, washedSlots, powerPerHoleArea } = ports;
+  const sound = [pressureLeft >= 0 ? 0 : 1, PLUG_RANK[plug.level], ports.speedInWindow ? 0 : 1];
   // Where the pump cannot pay, the least drop is the least bad.
   const unpaid = pressureLeft >= 0 ? 0 : pressureDrop;
   const wanted: Record<PortGoal, number[]> = {
@@ -106,9 +104,4 @@ function rankFor(goal: PortGoal, ports: PickedPorts): number[] {
     "plug resistance": [-diameter, count],
   };
   return [sound[0], unpaid, ...sound.slice(1), ...wanted[goal]];
-}
-
-function inOrder(a: readonly number[], b: readonly number[]): number {
-  const at = a.findIndex((value, k) => value !== b[k]);
-  return at < 0 ? 0 : a[at] - b[at];
 }

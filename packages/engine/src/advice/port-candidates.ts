@@ -74,7 +74,7 @@ export function portCandidate(
 }
 
 /** Whether the speed lies in the window of common practice. */
-function speedInWindow({ speed }: PortCandidate): boolean {
+export function speedInWindow({ speed }: Pick<PortCandidate, "speed">): boolean {
   return speed >= PORT_SPEED_RANGE.low && speed <= PORT_SPEED_RANGE.mid;
 }
 
@@ -106,10 +106,11 @@ export function bestPorts({
       each.count,
     ];
   };
-  return candidates.reduce((best, next) => (comesBefore(rank(next), rank(best)) ? next : best));
+  return candidates.reduce((best, next) => (byRank(rank(next), rank(best)) < 0 ? next : best));
 }
 
-function comesBefore(a: readonly number[], b: readonly number[]): boolean {
-  const at = a.findIndex((value, index) => value !== b[index]);
-  return at >= 0 && (a[at] ?? 0) < (b[at] ?? 0);
+/** Order of two rows of figures: smaller is better, the first figure that differs decides. */
+export function byRank(a: readonly number[], b: readonly number[]): number {
+  const at = a.findIndex((value, k) => value !== b[k]);
+  return at < 0 ? 0 : a[at] - b[at];
 }

@@ -5,6 +5,7 @@ import {
   recalledFrom,
   STANDARD_GRAVITY,
   type Working,
+  type WorkingInput,
 } from "../quantity/index.ts";
 import type { GroundBedFigures, Stringer } from "./ground-bed.ts";
 
@@ -27,10 +28,10 @@ export function bedWorking(of: GroundBedFigures, fluid: BedFluid): Working[] {
   return [
     strengthWorking(of),
     pressureWorking(of, fluid),
-    confinementWorking(of),
+    confinementOfBed(of),
     ...responseWorking(of),
     abrasivityWorking(of),
-    ...(of.stringer ? [stringerWorking(of.bed.name, of.pressureDifference, of.stringer)] : []),
+    ...(of.stringer ? [confinementOfStringer(of, of.stringer)] : []),
   ];
 }
 
@@ -66,28 +67,29 @@ function pressureWorking({ bed, midDepth, pressureDifference }: GroundBedFigures
   };
 }
 
-function confinementWorking({ bed, rock, ucs, pressureDifference, confinedStrength }: GroundBedFigures): Working {
-  return {
-    name: `confined strength of ${bed.name}`,
-    relation: "CCS = UCS + Δp + 2 Δp sin φ / (1 - sin φ)",
-    inputs: [
-      given("UCS", "unconfined strength", ucs.mid, "Pa", `unconfined strength of ${bed.name}`),
-      given("Δp", "pressure difference", pressureDifference, "Pa", `pressure at ${bed.name}`),
-      given("φ", "internal friction angle", rock.frictionAngle.mid, "rad", `rock table, ${rock.name}`),
-    ],
-    value: confinedStrength.mid,
-    unit: "Pa",
-    source: recalledFrom("Caicedo, Calhoun & Ewy 2005"),
-  };
+function confinementOfBed(of: GroundBedFigures): Working {
+  const { bed, rock, ucs, confinedStrength } = of;
+  const ucsGiven = given("UCS", "unconfined strength", ucs.mid, "Pa", `unconfined strength of ${bed.name}`);
+  return confinementWorking(of, { name: bed.name, rock, ucsGiven, confinedStrength });
 }
 
-function stringerWorking(bed: string, pressureDifference: number, { rock, confinedStrength }: Stringer): Working {
+function confinementOfStringer(of: GroundBedFigures, { rock, confinedStrength }: Stringer): Working {
+  const name = `the ${rock.name} bands in ${of.bed.name}`;
+  const ucsGiven = given("UCS", "unconfined strength", rock.ucs.mid, "Pa", `rock table, ${rock.name}`);
+  return confinementWorking(of, { name, rock, ucsGiven, confinedStrength });
+}
+
+function confinementWorking(
+  { bed, pressureDifference }: GroundBedFigures,
+  strength: Pick<Stringer, "rock" | "confinedStrength"> & { readonly name: string; readonly ucsGiven: WorkingInput },
+): Working {
+  const { name, rock, ucsGiven, confinedStrength } = strength;
   return {
-    name: `confined strength of the ${rock.name} bands in ${bed}`,
+    name: `confined strength of ${name}`,
     relation: "CCS = UCS + Δp + 2 Δp sin φ / (1 - sin φ)",
     inputs: [
-      given("UCS", "unconfined strength", rock.ucs.mid, "Pa", `rock table, ${rock.name}`),
-      given("Δp", "pressure difference", pressureDifference, "Pa", `pressure at ${bed}`),
+      ucsGiven,
+      given("Δp", "pressure difference", pressureDifference, "Pa", `pressure at ${bed.name}`),
       given("φ", "internal friction angle", rock.frictionAngle.mid, "rad", `rock table, ${rock.name}`),
     ],
     value: confinedStrength.mid,

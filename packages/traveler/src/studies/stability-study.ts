@@ -1,4 +1,4 @@
-import { type Finding, type SteadySpeeds, speedFindings, steadySpeedsInSteps } from "@bitwright/engine";
+import { type Finding, runToEnd, type SteadySpeeds, speedFindings, steadySpeedsInSteps } from "@bitwright/engine";
 import { overBeds } from "../stations/over-beds.ts";
 import type { BedStability } from "../stations/stability-station.ts";
 import type { Workup } from "../workup.ts";
@@ -86,11 +86,7 @@ export function* stabilityStudyInSteps(
 
 /** The same at one go. */
 export function stabilityStudy(workup: Workup, options: StabilityStudyOptions = {}): StabilityStudy {
-  const steps = stabilityStudyInSteps(workup, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return runToEnd(stabilityStudyInSteps(workup, options));
 }
 
 function findingsOf(beds: readonly StudiedStability[]): Finding[] {

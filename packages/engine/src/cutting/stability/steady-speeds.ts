@@ -1,4 +1,4 @@
-import { requirePositive } from "../../quantity/index.ts";
+import { requirePositive, runToEnd } from "../../quantity/index.ts";
 import { marchSelfExcitation } from "./march.ts";
 import type { March, MarchRegime } from "./march-input.ts";
 import type { ScaledBit } from "./scaled-bit.ts";
@@ -102,11 +102,7 @@ export function marchLongEnough({
  * @source (d) marches of `marchSelfExcitation`
  */
 export function steadySpeeds(input: SteadySpeedsInput): SteadySpeeds {
-  const steps = steadySpeedsInSteps(input);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return runToEnd(steadySpeedsInSteps(input));
 }
 
 /**
