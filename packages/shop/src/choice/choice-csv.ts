@@ -1,4 +1,5 @@
-import { type ChoiceStudy, inUnit, type QuantityKind, unitFor } from "@bitwright/traveler";
+import { type ChoiceStudy, type QuantityKind, unitFor } from "@bitwright/traveler";
+import { csvFigure } from "../table/csv-figure.ts";
 import { csvText } from "../table/csv-text.ts";
 import { choiceWords, costNumber, costUnit, type MoneyStyle, remarkWords } from "./choice-words.ts";
 
@@ -6,8 +7,7 @@ import { choiceWords, costNumber, costUnit, type MoneyStyle, remarkWords } from 
 export function choiceCsv({ ranking }: ChoiceStudy, style: MoneyStyle): string {
   const { units, currency } = style;
   const unit = (kind: QuantityKind) => unitFor(kind, units);
-  const cell = (kind: QuantityKind, si: number | undefined) =>
-    si === undefined ? "" : String(Number(inUnit(kind, si, unit(kind)).toPrecision(4)));
+  const cell = (kind: QuantityKind, si: number | undefined) => csvFigure(kind, si, unit(kind), 4);
   const heads = [
     "place",
     "cutter",

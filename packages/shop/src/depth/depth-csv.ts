@@ -1,4 +1,5 @@
-import { type DepthStudy, inUnit, type QuantityKind, type UnitSystem } from "@bitwright/traveler";
+import type { DepthStudy, QuantityKind, UnitSystem } from "@bitwright/traveler";
+import { csvFigure } from "../table/csv-figure.ts";
 import { csvText } from "../table/csv-text.ts";
 
 const UNITS = {
@@ -12,8 +13,7 @@ type Kind = keyof (typeof UNITS)["field"];
 export function depthCsv({ joints }: DepthStudy, units: UnitSystem): string {
   const unit = UNITS[units];
   const head = (name: string, kind: Kind) => `${name} [${unit[kind]}]`;
-  const cell = (kind: Kind, si: number | undefined) =>
-    si === undefined ? "" : Number(inUnit(kind, si, unit[kind]).toPrecision(5)).toString();
+  const cell = (kind: Kind, si: number | undefined) => csvFigure(kind, si, unit[kind]);
   return csvText([
     [
       "joint",

@@ -1,11 +1,5 @@
-import {
-  type FlowCase,
-  type FlowStudy,
-  inUnit,
-  lossesInOrder,
-  type QuantityKind,
-  type UnitSystem,
-} from "@bitwright/traveler";
+import { type FlowCase, type FlowStudy, lossesInOrder, type QuantityKind, type UnitSystem } from "@bitwright/traveler";
+import { csvFigure } from "../table/csv-figure.ts";
 import { csvText } from "../table/csv-text.ts";
 
 const UNITS = {
@@ -40,7 +34,7 @@ export function flowCsv({ present, changed }: Pick<FlowStudy, "present" | "chang
   const row = (name: string, kind: Kind, of: (one: FlowCase) => number) => [
     name,
     unit[kind],
-    ...cases.map((one) => shown(kind, of(one), unit[kind])),
+    ...cases.map((one) => csvFigure(kind, of(one), unit[kind])),
   ];
   const plain = (name: string, of: (one: FlowCase) => string | number) => [
     name,
@@ -76,15 +70,15 @@ export function flowCsv({ present, changed }: Pick<FlowStudy, "present" | "chang
 export function flowCurvesCsv({ present, changed }: Pick<FlowStudy, "present" | "changed">, units: UnitSystem): string {
   const { flow: flowUnit, pressure: pressureUnit } = UNITS[units];
   const rows = (name: string, curve: FlowCase["pumpCurve"]) =>
-    curve.map(({ flow, pressure }) => [name, shown("flow", flow, flowUnit), shown("pressure", pressure, pressureUnit)]);
+    curve.map(({ flow, pressure }) => [
+      name,
+      csvFigure("flow", flow, flowUnit),
+      csvFigure("pressure", pressure, pressureUnit),
+    ]);
   return csvText([
     ["curve", `flow [${flowUnit}]`, `pressure [${pressureUnit}]`],
     ...rows("circuit now", present.circuitCurve),
     ...rows("pump now", present.pumpCurve),
     ...(changed ? [...rows("circuit changed", changed.circuitCurve), ...rows("pump changed", changed.pumpCurve)] : []),
   ]);
-}
-
-function shown(kind: Kind, si: number, unit: string): string {
-  return Number(inUnit(kind, si, unit).toPrecision(5)).toString();
 }

@@ -5,6 +5,7 @@ import {
   type StudiedStability,
   type UnitSystem,
 } from "@bitwright/traveler";
+import { csvFigure } from "../table/csv-figure.ts";
 import { csvText } from "../table/csv-text.ts";
 
 const UNITS = {
@@ -21,7 +22,7 @@ type Kind = keyof (typeof UNITS)["field"];
 export function crossingsCsv(beds: readonly Pick<BedStability, "review">[], units: UnitSystem): string {
   const unit = UNITS[units];
   const head = (name: string, kind: Kind) => `${name} [${unit[kind]}]`;
-  const cell = (kind: Kind, si: number) => Number(inUnit(kind, si, unit[kind]).toPrecision(5)).toString();
+  const cell = (kind: Kind, si: number) => csvFigure(kind, si, unit[kind]);
   const crossings = beds.flatMap(({ review }) => review.crossings);
   const cutters = crossings[0]?.crossing.before.cutterForces.length ?? 0;
   return csvText([
