@@ -1,5 +1,5 @@
 import { type BandsStudy, type BedBands, inUnit, type UnitSystem, unitFor } from "@bitwright/traveler";
-import { tickStep, ticks } from "../chart/index.ts";
+import { evenAxis } from "../chart/index.ts";
 import { DRAWING_ROOM, drawingSheet, INK, type SheetTitle, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
 import { bandsRow, ROW_HEIGHT } from "./bands-row.ts";
@@ -61,13 +61,11 @@ function topRate(beds: readonly BedBands[]): number {
 function rows(beds: readonly BedBands[], units: UnitSystem, top: number): Svg[] {
   const unit = unitFor("rate", units);
   const perUnit = 1 / inUnit("rate", 1, unit);
-  const step = tickStep((1.04 * top) / perUnit, 10);
-  const end = step * Math.ceil((1.04 * top) / perUnit / step);
+  const { end, ticks: places } = evenAxis((1.04 * top) / perUnit, 10);
   const x = (rate: number) => PLOT.left + (rate / perUnit / end) * (PLOT.right - PLOT.left);
   const room = (DRAWING_ROOM.bottomOfChart - 11 - PLOT.top) / beds.length;
   const height = Math.max(ROW_HEIGHT, Math.min(TALLEST_ROW, room));
   const bottom = PLOT.top + beds.length * height;
-  const places = ticks(end, step);
   const upright = (at: number, from: number, to: number) =>
     linePath([
       [x(at * perUnit), from],

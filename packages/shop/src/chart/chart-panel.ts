@@ -1,13 +1,8 @@
-import { HALO, INK, SOFT_INK, TYPE, textAt } from "../sheet/index.ts";
+import { DRAWING_ROOM, HALO, INK, SOFT_INK, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type PagePoint, pair, type Svg, thinned } from "../svg/index.ts";
+import type { AxisRange } from "./axis-range.ts";
 import { tickStep } from "./axis-ticks.ts";
 import { plain } from "./plain-number.ts";
-
-/** A range of figures along an axis, in the unit of the axis. */
-export interface AxisRange {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** One chart on the page: its frame in millimetres and what its axes run over. */
 export interface ChartPanel {
@@ -23,6 +18,15 @@ export interface ChartPanel {
   readonly y: AxisRange;
 }
 
+/** Where charts stand on a sheet, with room at the left for the name and figures of an upright axis [mm]. */
+export const CHART_ROOM = {
+  left: DRAWING_ROOM.left + 13,
+  right: DRAWING_ROOM.right - 3,
+  top: DRAWING_ROOM.top + 10,
+} as const;
+/** Faint lines behind a chart: seen where looked for, lighter than anything drawn on them. */
+export const GRID = "#dfe3e7";
+
 /** Where a point of the chart lies on the page. */
 export function onPanel({ left, right, top, bottom, x, y }: ChartPanel, across: number, up: number): PagePoint {
   return [
@@ -31,16 +35,17 @@ export function onPanel({ left, right, top, bottom, x, y }: ChartPanel, across: 
   ];
 }
 
-/** Room kept over the largest figure, so that its words stand clear of the frame. */
-const HEADROOM = 1.18;
-
-/** A range from zero, or from under the least figure, that ends a little over the largest, both on a tick. */
-export function rangeFromZero(values: readonly number[], most = 5): AxisRange {
-  const largest = HEADROOM * values.reduce((found, value) => Math.max(found, value), 0);
-  const least = values.reduce((found, value) => Math.min(found, value), 0);
-  if (!(largest - least > 0)) return { from: 0, to: 1 };
-  const step = tickStep(largest - least, most);
-  return { from: step * Math.floor((least / step) * (1 + 1e-9)), to: step * Math.ceil((largest / step) * (1 + 1e-9)) };
+/** The line round a panel. */
+export function panelFrame({ left, right, top, bottom }: Pick<ChartPanel, "left" | "right" | "top" | "bottom">): Svg {
+  return element("rect", {
+    x: left,
+    y: top,
+    width: right - left,
+    height: bottom - top,
+    fill: "none",
+    stroke: INK,
+    "stroke-width": 0.25,
+  });
 }
 
 /** Frame, ticks, faint lines across and names of a panel; figures under it only where they are asked for. */
@@ -66,18 +71,10 @@ export function panelAxes(
           ]),
         )
         .join(""),
-      stroke: "#dfe3e7",
+      stroke: GRID,
       "stroke-width": 0.2,
     }),
-    element("rect", {
-      x: left,
-      y: top,
-      width: right - left,
-      height: bottom - top,
-      fill: "none",
-      stroke: INK,
-      "stroke-width": 0.25,
-    }),
+    panelFrame(panel),
     element("path", {
       d: acrosses
         .map((across) => {

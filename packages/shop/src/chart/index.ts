@@ -1,13 +1,15 @@
-export { tickStep, ticks } from "./axis-ticks.ts";
+export { type AxisRange, rangeAround, rangeFromZero } from "./axis-range.ts";
+export { evenAxis, tickStep, ticks } from "./axis-ticks.ts";
 export {
-  type AxisRange,
+  CHART_ROOM,
   type ChartPanel,
+  GRID,
   levelLine,
   markedPoint,
   onPanel,
   panelAxes,
+  panelFrame,
   panelLine,
-  rangeFromZero,
   stackedPanels,
 } from "./chart-panel.ts";
 export { plain } from "./plain-number.ts";

@@ -1,6 +1,6 @@
 import type { CandidateBit } from "@bitwright/engine";
 import { type ChoiceStudy, inUnit, unitFor } from "@bitwright/traveler";
-import { type AxisRange, type ChartPanel, onPanel, panelAxes, tickStep } from "../chart/index.ts";
+import { type ChartPanel, onPanel, panelAxes, rangeAround } from "../chart/index.ts";
 import { freePlace } from "../map/free-place.ts";
 import {
   CUT_RAMP,
@@ -46,8 +46,8 @@ export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput)
     right: DRAWING_ROOM.right - 4,
     top: DRAWING_ROOM.top + 8,
     bottom: middle,
-    x: rangeOver(placed.map(rateOf(style)), 12),
-    y: rangeOver(placed.map(costOf(style)), 5),
+    x: rangeAround(placed.map(rateOf(style)), { ofSpan: 0.08, ofLargest: 0.01, most: 12 }),
+    y: rangeAround(placed.map(costOf(style)), { ofSpan: 0.08, ofLargest: 0.01, most: 5 }),
   };
   const sub = [
     `${ranking.ranked.length} candidates by what a length of hole costs with them, each pulled where it is cheapest.`,
@@ -91,17 +91,6 @@ const costOf =
 
 function placeOf(panel: ChartPanel, candidate: CandidateBit, style: MoneyStyle): PagePoint {
   return onPanel(panel, rateOf(style)(candidate), costOf(style)(candidate));
-}
-
-/** A range that holds the values with some room, its ends on ticks. */
-function rangeOver(values: readonly number[], most: number): AxisRange {
-  const [least, largest] = [Math.min(...values), Math.max(...values)];
-  const room = Math.max(0.08 * (largest - least), 0.01 * largest);
-  const step = tickStep(largest - least + 2 * room, most);
-  return {
-    from: Math.max(0, step * Math.floor((least - room) / step)),
-    to: step * Math.ceil((largest + room) / step),
-  };
 }
 
 function dot(panel: ChartPanel, candidate: CandidateBit, style: MoneyStyle): Svg {

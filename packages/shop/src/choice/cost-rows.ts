@@ -1,6 +1,6 @@
-import { type CandidateBit, type RankedCandidate, sameChoices } from "@bitwright/engine";
+import { type RankedCandidate, sameChoices } from "@bitwright/engine";
 import { type ChoiceStudy, inUnit, unitFor } from "@bitwright/traveler";
-import { tickStep, ticks } from "../chart/index.ts";
+import { evenAxis, GRID } from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, HALO, INK, STEEL, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
 import { candidateWords, costNumber, costUnit, type MoneyStyle, remarkWords } from "./choice-words.ts";
@@ -31,12 +31,10 @@ export function costRows({
   const rows = ruled && !shown.includes(ruled) ? [...shown, ruled] : shown;
   const number = (si: number) => inUnit("price of length", si, unitFor("price of length", style.units));
   const highest = Math.max(...rows.map(({ candidate }) => number(candidate.figures.costPerLength.high)));
-  const step = tickStep(1.02 * highest, 8);
-  const end = step * Math.ceil((1.02 * highest) / step);
+  const { end, ticks: places } = evenAxis(1.02 * highest, 8);
   const left = DRAWING_ROOM.left + WORDS;
   const right = DRAWING_ROOM.right - 4;
   const x = (cost: number) => left + (cost / end) * (right - left);
-  const places = ticks(end, step);
   return [
     element("path", {
       class: "grid",
@@ -48,7 +46,7 @@ export function costRows({
           ]),
         )
         .join(""),
-      stroke: "#dfe3e7",
+      stroke: GRID,
       "stroke-width": 0.2,
     }),
     ...rows.map((row, k) =>
@@ -88,7 +86,7 @@ function costRow({
   readonly isRule: boolean;
   readonly words: string;
 }): Svg {
-  const { low, mid, high } = (candidate as CandidateBit & typeof candidate).figures.costPerLength;
+  const { low, mid, high } = candidate.figures.costPerLength;
   const bar = (from: number, to: number) => ({ x: x(number(from)), width: x(number(to)) - x(number(from)) });
   const under = [...(isRule ? ["rules of thumb"] : []), ...(words ? [words] : [])].join("; ");
   return element(

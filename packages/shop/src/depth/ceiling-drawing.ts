@@ -1,5 +1,5 @@
 import { inUnit, unitFor } from "@bitwright/traveler";
-import { type ChartPanel, panelAxes, rangeFromZero, stackedPanels } from "../chart/index.ts";
+import { CHART_ROOM, type ChartPanel, panelAxes, rangeFromZero, stackedPanels } from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, drawingSheet, STEEL } from "../sheet/index.ts";
 import { bedLinesOn, bedMarks, stretches } from "./bed-stretches.ts";
 import type { DepthDrawingInput } from "./weight-drawing.ts";
@@ -22,9 +22,7 @@ export function ceilingDrawing({ joints, from, title, units }: DepthDrawingInput
   const connection = lines(({ cleaning }) => minutes(cleaning?.circulationTime));
   const values = (of: readonly (readonly [number, number][])[]) => of.flat().map(([, up]) => up);
   const frames = stackedPanels(2, {
-    left: DRAWING_ROOM.left + 13,
-    right: DRAWING_ROOM.right - 3,
-    top: DRAWING_ROOM.top + 10,
+    ...CHART_ROOM,
     bottom: DRAWING_ROOM.bottomOfChart - 12,
     gap: 10,
   });

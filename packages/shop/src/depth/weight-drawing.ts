@@ -1,6 +1,14 @@
 import { FEED_DEAD_BAND } from "@bitwright/engine";
 import { type DepthStudy, inUnit, type UnitSystem, unitFor } from "@bitwright/traveler";
-import { type ChartPanel, levelLine, onPanel, panelAxes, rangeFromZero, stackedPanels } from "../chart/index.ts";
+import {
+  CHART_ROOM,
+  type ChartPanel,
+  levelLine,
+  onPanel,
+  panelAxes,
+  rangeFromZero,
+  stackedPanels,
+} from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -45,9 +53,7 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
   const known = values(gauge).length > 0;
   const ups = [values([...wanted, ...hanging]), values(feed), ...(known ? [values(gauge)] : [])];
   const frames = stackedPanels(ups.length, {
-    left: DRAWING_ROOM.left + 13,
-    right: DRAWING_ROOM.right - 3,
-    top: DRAWING_ROOM.top + 10,
+    ...CHART_ROOM,
     bottom: DRAWING_ROOM.bottomOfChart - 12,
     gap: 10,
   });

@@ -1,5 +1,5 @@
 import { type FlowCase, inUnit, lossesInOrder, type PartLoss } from "@bitwright/traveler";
-import { type ChartPanel, onPanel, plain, rangeFromZero, tickStep, ticks } from "../chart/index.ts";
+import { type ChartPanel, GRID, onPanel, panelFrame, plain, rangeFromZero, tickStep, ticks } from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -136,7 +136,8 @@ function waterfall(panel: ChartPanel, { rows, of, word, unit, shown }: Waterfall
 }
 
 /** Frame, upright lines at even pressures and the figures under them. */
-function axis({ left, right, top, bottom, x }: ChartPanel, unit: string): Svg {
+function axis(panel: ChartPanel, unit: string): Svg {
+  const { left, right, top, bottom, x } = panel;
   const step = tickStep(x.to - x.from, 10);
   const places = ticks(x.to, step).map((value) => ({
     value,
@@ -147,18 +148,10 @@ function axis({ left, right, top, bottom, x }: ChartPanel, unit: string): Svg {
     { class: "axes" },
     element("path", {
       d: places.map(({ at }) => `M${svgNumber(at)} ${svgNumber(top)}V${svgNumber(bottom)}`).join(""),
-      stroke: "#dfe3e7",
+      stroke: GRID,
       "stroke-width": 0.2,
     }),
-    element("rect", {
-      x: left,
-      y: top,
-      width: right - left,
-      height: bottom - top,
-      fill: "none",
-      stroke: INK,
-      "stroke-width": 0.25,
-    }),
+    panelFrame(panel),
     ...places.map(({ value, at }) =>
       textAt([at, bottom + 4.4], plain(value), TYPE.caption, { "text-anchor": "middle" }),
     ),

@@ -1,5 +1,5 @@
 import { type FlowCase, type FlowStudy, inUnit, type UnitSystem } from "@bitwright/traveler";
-import { type ChartPanel, onPanel, panelAxes, panelLine, rangeFromZero } from "../chart/index.ts";
+import { CHART_ROOM, type ChartPanel, onPanel, panelAxes, panelLine, rangeFromZero } from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -44,8 +44,8 @@ export function pumpDrawing({ study, title, units }: FlowDrawingInput): string {
   const tops = lines.flatMap(({ pump }) => pump.map(([, up]) => up));
   const y = rangeFromZero([...tops, ...met], 6);
   const panel: ChartPanel = {
-    left: DRAWING_ROOM.left + 13,
-    right: DRAWING_ROOM.right - 3,
+    left: CHART_ROOM.left,
+    right: CHART_ROOM.right,
     top: DRAWING_ROOM.top + 8,
     bottom: DRAWING_ROOM.bottomOfChart - 58,
     x: { from: 0, to: last },

@@ -1,7 +1,7 @@
 import type { Life } from "@bitwright/engine";
 import { inUnit, type LifeBands, type LifeFigure, type UnitSystem, unitFor } from "@bitwright/traveler";
 import { BAR_HEIGHT, driversStrip, spreadBar } from "../bands/spread-marks.ts";
-import { plain, tickStep, ticks } from "../chart/index.ts";
+import { evenAxis, plain } from "../chart/index.ts";
 import {
   DRAWING_ROOM,
   drawingSheet,
@@ -67,7 +67,7 @@ function row(spread: LifeBands, figure: (typeof SHOWN)[number], worked: number, 
   const amount = (si: number) => inUnit(kind, si, unit);
   const axis =
     figure === "meanRate"
-      ? evenAxis(amount(Math.max(band.high, worked)))
+      ? evenSteps(amount(Math.max(band.high, worked)))
       : decades(amount(band.low), amount(Math.max(band.high, worked)));
   const x = (si: number) => ROOM.left + axis.share(amount(si)) * (ROOM.right - ROOM.left);
   const at = (value: number) => ROOM.left + axis.share(value) * (ROOM.right - ROOM.left);
@@ -118,10 +118,9 @@ interface Axis {
   readonly share: (value: number) => number;
 }
 
-function evenAxis(largest: number): Axis {
-  const step = tickStep(1.04 * largest, 8);
-  const end = step * Math.ceil((1.04 * largest) / step);
-  return { ticks: ticks(end, step), share: (value) => value / end };
+function evenSteps(largest: number): Axis {
+  const { end, ticks } = evenAxis(1.04 * largest, 8);
+  return { ticks, share: (value) => value / end };
 }
 
 /** Powers of ten; what is less than the first stands at its beginning. */

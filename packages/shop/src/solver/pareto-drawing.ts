@@ -1,14 +1,6 @@
 import { MEASURE_WORDS, type SolvedLayout } from "@bitwright/engine";
 import { formatQuantity, inUnit, type LayoutStudy, type UnitSystem } from "@bitwright/traveler";
-import {
-  type AxisRange,
-  type ChartPanel,
-  levelLine,
-  onPanel,
-  panelAxes,
-  rangeFromZero,
-  tickStep,
-} from "../chart/index.ts";
+import { type ChartPanel, levelLine, onPanel, panelAxes, rangeAround, rangeFromZero } from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -67,7 +59,7 @@ export function paretoDrawing({ study, title, units, hole, id = "pareto" }: Pare
     right: RIGHT,
     top: middle + GAP / 2,
     bottom,
-    x: rangeAround(choices.map(unevenness)),
+    x: rangeAround(choices.map(unevenness), { ofSpan: 0.1, ofLargest: 0.02, least: 0.1, most: 12 }),
     y: rangeFromZero(choices.map(sideForce)),
   };
   const across = `unevenness of the ${MEASURE_WORDS[solved.measure]} over all cutters but the centre one: deviation over mean, %`;
@@ -110,17 +102,6 @@ function marks(panel: ChartPanel): Svg[] {
       ...HALO,
     }),
   ]);
-}
-
-/** A range that holds the values with some room, its ends on ticks. */
-function rangeAround(values: readonly number[]): AxisRange {
-  const [least, largest] = [Math.min(...values), Math.max(...values)];
-  const room = Math.max(0.1 * (largest - least), 0.02 * largest, 0.1);
-  const step = tickStep(largest - least + 2 * room, 12);
-  return {
-    from: Math.max(0, step * Math.floor((least - room) / step)),
-    to: step * Math.ceil((largest + room) / step),
-  };
 }
 
 function dots(panel: ChartPanel, choices: readonly SolvedLayout[]): Svg[] {

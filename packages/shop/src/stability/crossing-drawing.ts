@@ -1,6 +1,7 @@
 import { ACCEPTED_LATERAL_SHARE, GOOD_LATERAL_SHARE, type ReviewedCrossing } from "@bitwright/engine";
 import { formatQuantity, inUnit, type QuantityKind, type UnitSystem } from "@bitwright/traveler";
 import {
+  CHART_ROOM,
   type ChartPanel,
   levelLine,
   markedPoint,
@@ -41,8 +42,7 @@ export function crossingDrawing({ crossed, title, units, id = "crossing" }: Cros
   const said = (kind: Kind, si: number) =>
     formatQuantity(kind, si, units, { figures: 3, unit: unit[kind], fractions: false });
   const x = { from: 0, to: amount("length", span) };
-  const room = { left: DRAWING_ROOM.left + 13, right: DRAWING_ROOM.right - 3, top: DRAWING_ROOM.top + 10 };
-  const frames = stackedPanels(4, { ...room, bottom: DRAWING_ROOM.bottomOfChart - 12, gap: 9 });
+  const frames = stackedPanels(4, { ...CHART_ROOM, bottom: DRAWING_ROOM.bottomOfChart - 12, gap: 9 });
   const row = (of: (place: (typeof curve)[number]) => number) =>
     curve.map((place) => [amount("length", place.entered), of(place)] as const);
   const weights = row(({ heldAdvance }) => amount("force", heldAdvance.weight));

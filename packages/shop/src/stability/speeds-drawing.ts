@@ -1,6 +1,14 @@
 import type { MarchRegime, ReviewedString, SteadySpeeds } from "@bitwright/engine";
 import { formatQuantity, inUnit, type UnitSystem } from "@bitwright/traveler";
-import { type ChartPanel, onPanel, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
+import {
+  CHART_ROOM,
+  type ChartPanel,
+  onPanel,
+  panelAxes,
+  panelLine,
+  rangeFromZero,
+  stackedPanels,
+} from "../chart/index.ts";
 import {
   CUT_RAMP,
   DRAWING_ROOM,
@@ -56,7 +64,7 @@ export function speedsDrawing(input: SpeedsDrawingInput): string {
   const torqueUnit = units === "field" ? "ft-lbf" : "N m";
   const half = (rpm(tried[1].rotarySpeed) - rpm(tried[0].rotarySpeed)) / 2;
   const x = { from: rpm(tried[0].rotarySpeed) - half, to: rpm(tried[tried.length - 1].rotarySpeed) + half };
-  const room = { left: DRAWING_ROOM.left + 13, right: DRAWING_ROOM.right - 3 };
+  const room = { left: CHART_ROOM.left, right: CHART_ROOM.right };
   const strip: ChartPanel = {
     ...room,
     top: DRAWING_ROOM.top + 12,

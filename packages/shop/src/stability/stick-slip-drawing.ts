@@ -1,6 +1,14 @@
 import type { March, ScaledBit } from "@bitwright/engine";
 import { formatQuantity, inUnit, type UnitSystem } from "@bitwright/traveler";
-import { type ChartPanel, levelLine, panelAxes, panelLine, rangeFromZero, stackedPanels } from "../chart/index.ts";
+import {
+  CHART_ROOM,
+  type ChartPanel,
+  levelLine,
+  panelAxes,
+  panelLine,
+  rangeFromZero,
+  stackedPanels,
+} from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, drawingSheet, type SheetTitle, STEEL, TYPE, textAt } from "../sheet/index.ts";
 import { REGIME_WORDS } from "./regime-words.ts";
 
@@ -38,8 +46,7 @@ export function stickSlipDrawing(input: StickSlipDrawingInput): string {
   const loads = row(series.scaledWeight, inUnit("force", scaled.weightScale, forceUnit));
   const torques = row(series.scaledTorque, inUnit("torque", scaled.torqueScale, torqueUnit));
   const x = { from: from * scaled.timeScale, to: march.duration * scaled.timeScale };
-  const room = { left: DRAWING_ROOM.left + 13, right: DRAWING_ROOM.right - 3, top: DRAWING_ROOM.top + 10 };
-  const frames = stackedPanels(4, { ...room, bottom: DRAWING_ROOM.bottomOfChart - 16, gap: 9 });
+  const frames = stackedPanels(4, { ...CHART_ROOM, bottom: DRAWING_ROOM.bottomOfChart - 16, gap: 9 });
   const panels = [turning, cuts, loads, torques].map(
     (points, k): ChartPanel => ({ ...frames[k], x, y: rangeFromZero(points.map(([, up]) => up)) }),
   );
