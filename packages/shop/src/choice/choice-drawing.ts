@@ -17,6 +17,7 @@ import {
 } from "../sheet/index.ts";
 import { numberedPlaces } from "../solver/numbered-places.ts";
 import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
+import { withRuled } from "./choice-rows.ts";
 import { costUnit, type MoneyStyle } from "./choice-words.ts";
 import { costRows, ROWS_HEIGHT } from "./cost-rows.ts";
 
@@ -36,9 +37,9 @@ const NUMBERED = 10;
 export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput): string {
   const { ranking, byRule } = study;
   const shown = ranking.ranked.slice(0, NUMBERED);
-  const rows = shown.length + (shown.some(({ candidate }) => candidate === byRule) || !byRule.figures ? 0 : 1);
+  const { ruled, rows } = withRuled(study, shown);
   const bottom = DRAWING_ROOM.bottomOfChart - 12;
-  const middle = bottom - rows * ROWS_HEIGHT - 22;
+  const middle = bottom - rows.length * ROWS_HEIGHT - 22;
   const all = ranking.ranked.map(({ candidate }) => candidate);
   const placed = byRule.figures ? [...all, byRule] : all;
   const panel: ChartPanel = {
@@ -75,7 +76,7 @@ export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput)
         shown.map(({ candidate }) => candidate),
         style,
       ),
-      ...costRows({ study, shown, style, top: middle + 19, bottom }),
+      ...costRows({ rows, ruled, style, top: middle + 19, bottom }),
     ],
   });
 }

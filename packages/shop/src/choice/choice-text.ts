@@ -1,6 +1,7 @@
 import { type CandidateBit, type Finding, type RankedCandidate, sameChoices } from "@bitwright/engine";
 import { type ChoiceStudy, formatQuantity, type Workup } from "@bitwright/traveler";
 import { textTable, wrapped } from "../summary/text-table.ts";
+import { withRuled } from "./choice-rows.ts";
 import {
   CHOICE_WORDS,
   candidateWords,
@@ -23,9 +24,7 @@ export function choiceText(workup: Workup, study: ChoiceStudy, style: MoneyStyle
   const { ranked, excluded, cheapestAt } = ranking;
   const best = ranked[0]?.candidate;
   const lines = (text: string) => wrapped(text, WIDTH, 2).join("\n");
-  const ruled = ranked.find(({ candidate }) => sameChoices(candidate.choices, byRule.choices));
-  const shown = ranked.slice(0, PRINTED);
-  const rows = ruled && !shown.includes(ruled) ? [...shown, ruled] : shown;
+  const { ruled, rows } = withRuled(study, ranked.slice(0, PRINTED));
   const pulled = cheapestAt
     ? [cheapestAt.fastWear, cheapestAt.slowWear].map((one) => (one === best ? "the same bit" : candidateWords(one)))
     : [];

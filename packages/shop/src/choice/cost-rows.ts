@@ -1,5 +1,5 @@
-import { type RankedCandidate, sameChoices } from "@bitwright/engine";
-import { type ChoiceStudy, inUnit, unitFor } from "@bitwright/traveler";
+import type { RankedCandidate } from "@bitwright/engine";
+import { inUnit, unitFor } from "@bitwright/traveler";
 import { evenAxis, GRID } from "../chart/index.ts";
 import { CUT_RAMP, DRAWING_ROOM, HALO, INK, STEEL, TYPE, textAt } from "../sheet/index.ts";
 import { element, linePath, type Svg } from "../svg/index.ts";
@@ -12,23 +12,21 @@ const WORDS = 76;
 
 /** The first candidates and the rules' own, each with its cost over the band of the wear coefficient. */
 export function costRows({
-  study,
-  shown,
+  rows,
+  ruled,
   style,
   top,
   bottom,
 }: {
-  readonly study: ChoiceStudy;
-  readonly shown: readonly RankedCandidate[];
+  readonly rows: readonly RankedCandidate[];
+  /** The rules' own bit, where it is among them. */
+  readonly ruled: RankedCandidate | undefined;
   readonly style: MoneyStyle;
   /** [mm] */
   readonly top: number;
   /** [mm] */
   readonly bottom: number;
 }): Svg[] {
-  const { byRule, ranking } = study;
-  const ruled = ranking.ranked.find(({ candidate }) => sameChoices(candidate.choices, byRule.choices));
-  const rows = ruled && !shown.includes(ruled) ? [...shown, ruled] : shown;
   const number = (si: number) => inUnit("price of length", si, unitFor("price of length", style.units));
   const highest = Math.max(...rows.map(({ candidate }) => number(candidate.figures.costPerLength.high)));
   const { end, ticks: places } = evenAxis(1.02 * highest, 8);

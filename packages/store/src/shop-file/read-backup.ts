@@ -42,10 +42,10 @@ export function readBackup(file: string, most: number): ReadBackup {
   const size = found.reduce((sum, { originalSize }) => sum + originalSize, 0);
   if (size > most + zip.length) throw damaged(`it says to hold ${bytesInWords(size)}, more than ${bytesInWords(most)}`);
   const contents = contentsOf(bytesOf(CONTENTS), damaged);
-  const named = contents.entries.map(({ name }) => name);
-  for (const { name } of found) if (name !== CONTENTS && !named.includes(name)) throw damaged(`${name} is not of it`);
+  const named = new Set(contents.entries.map(({ name }) => name));
+  for (const { name } of found) if (name !== CONTENTS && !named.has(name)) throw damaged(`${name} is not of it`);
   for (const table of KEPT_TABLES)
-    if (!named.includes(entryOfTable(table))) throw damaged(`the table ${table} is not in it`);
+    if (!named.has(entryOfTable(table))) throw damaged(`the table ${table} is not in it`);
   for (const { name, size, sha256 } of contents.entries) {
     const bytes = bytesOf(name);
     if (bytes.length !== size || createHash("sha256").update(bytes).digest("hex") !== sha256) {
