@@ -45,6 +45,7 @@ export function figuresIn(system: UnitSystem): Figures {
     },
     apart: (kind, one, other) => {
       let shown = [of(kind, one), of(kind, other)] as const;
+      if (one === other) return shown;
       for (let figures = USUAL_FIGURES + 1; shown[0] === shown[1] && figures <= MOST_FIGURES; figures++) {
         const format = { figures, fractions: false };
         shown = [formatQuantity(kind, one, system, format), formatQuantity(kind, other, system, format)];

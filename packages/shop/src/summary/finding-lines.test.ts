@@ -57,6 +57,9 @@ it("reads the metre as depth, diameter or part by who says it, and free air as a
   expect(shown({ unit: "m", value: 24.4, station: "string" })).toContain("[80.1 ft]");
   expect(shown({ unit: "m", value: 0.005, station: "bit" }, "metric")).toContain("[5 mm]");
   expect(shown({ unit: "m", value: 0.15875, station: "string", code: "string.pin-unusual" })).toContain("[6 1/4 in]");
+  expect(shown({ unit: "m", value: 24.4, station: "life", code: "carbide-rubs" })).toContain("[80.1 ft]");
+  const lost = { unit: "m", value: 1.5875e-3, limit: 1.5875e-3, station: "life", code: "life-ends-gauge" } as const;
+  expect(shown(lost)).toContain("[0.0625 in, limit 0.0625 in]");
   expect(shown({ unit: "m³/s", limit: 0.24, code: "air-too-little", station: "flow" })).toContain("[limit 509 cfm]");
   expect(shown({ unit: "m³/s", value: 0.0095, station: "flow" })).toContain("[151 gpm]");
 });

@@ -95,6 +95,7 @@ const KIND_OF_UNIT: Readonly<Record<string, QuantityKind>> = {
 function kindOf({ code, station, unit = "" }: StationFinding): QuantityKind | undefined {
   if (unit === "m") {
     if (/pin-|^hole-/.test(code)) return "diameter";
+    if (code === "life-ends-gauge") return "length";
     const ofTheHole = ["ground", "string", "inquiry", "life"].includes(station);
     return ofTheHole || /casing|unfit|wall-will-not-stand|in-step/.test(code) ? "depth" : "length";
   }
