@@ -1,4 +1,3 @@
-import { join } from "node:path";
 import { BAND_FIGURES, bandsSheets, bandText, driversText, heldText } from "@bitwright/shop";
 import {
   type BandsStudy,
@@ -11,13 +10,13 @@ import {
   workUp,
 } from "@bitwright/traveler";
 import { columns } from "../columns.ts";
-import { writeText } from "../files.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { noSuchBed } from "../no-such-bed.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright bands`. */
 export interface BandsOptions {
@@ -50,13 +49,12 @@ export async function bandsCommand(file: string, options: BandsOptions, terminal
   );
   const nothing = study.beds.length === 0 && !stopped;
   if (nothing && bed !== undefined) throw noSuchBed(bed, workup.cut.beds);
-  const sheets =
-    out === undefined || study.beds.length === 0 ? [] : bandsSheets(workup, study, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const to = study.beds.length === 0 ? undefined : out;
+  const wrote = writeSheets(to, () => bandsSheets(workup, study, { units, program: PROGRAM }));
   if (json) terminal.say(JSON.stringify(study, null, 2));
   else {
     terminal.say(nothing ? "No bed of this hole is drilled with this bit." : studyText(study, units));
-    if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+    if (wrote) terminal.say(wrote);
   }
   return stopped ? STOPPED_EARLY : 0;
 }

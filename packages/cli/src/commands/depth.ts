@@ -1,10 +1,9 @@
-import { join } from "node:path";
 import { depthSheets, depthTable, figuresIn, findingLines } from "@bitwright/shop";
 import { depthStudy, type UnitSystem, workUp } from "@bitwright/traveler";
-import { writeText } from "../files.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright depth`. */
 export interface DepthOptions {
@@ -19,8 +18,7 @@ const WIDTH = 110;
 export function depthCommand(file: string, { out, json, units }: DepthOptions, terminal: Terminal): void {
   const workup = workUp(readTraveler(file));
   const study = depthStudy(workup);
-  const sheets = out === undefined ? [] : depthSheets(workup, study, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => depthSheets(workup, study, { units, program: PROGRAM }));
   if (json) {
     terminal.say(JSON.stringify(study, null, 2));
     return;
@@ -31,5 +29,5 @@ export function depthCommand(file: string, { out, json, units }: DepthOptions, t
   }
   const figures = figuresIn(units);
   terminal.say([...depthTable(study, figures), "", ...findingLines(study, figures, WIDTH)].join("\n"));
-  if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+  if (wrote) terminal.say(wrote);
 }

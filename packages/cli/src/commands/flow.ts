@@ -1,13 +1,12 @@
-import { join } from "node:path";
 import { figuresIn, findingLines, flowSheets, flowTable } from "@bitwright/shop";
 import { type FlowChange, type FlowStudy, flowStudy, type UnitSystem, workUp } from "@bitwright/traveler";
 import { Complaint } from "../complaint.ts";
-import { writeText } from "../files.ts";
 import { optionQuantity } from "../option-quantity.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright flow`. */
 export interface FlowOptions {
@@ -35,14 +34,13 @@ export function flowCommand(file: string, options: FlowOptions, terminal: Termin
     terminal.say(json ? JSON.stringify({ findings: [], remark: nothing }, null, 2) : nothing);
     return;
   }
-  const sheets = out === undefined ? [] : flowSheets(workup, study, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => flowSheets(workup, study, { units, program: PROGRAM }));
   if (json) {
     terminal.say(JSON.stringify(study, null, 2));
     return;
   }
   terminal.say(flowText(study, units));
-  if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+  if (wrote) terminal.say(wrote);
 }
 
 function changeOf({ ports, pumps, flow }: FlowOptions): FlowChange {

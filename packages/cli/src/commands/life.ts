@@ -1,4 +1,3 @@
-import { join } from "node:path";
 import type { Finding, LifeStep } from "@bitwright/engine";
 import {
   endsText,
@@ -26,12 +25,12 @@ import {
 } from "@bitwright/traveler";
 import { columns } from "../columns.ts";
 import { Complaint } from "../complaint.ts";
-import { writeText } from "../files.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright life`. */
 export interface LifeCommandOptions {
@@ -77,13 +76,12 @@ export async function lifeCommand(file: string, options: LifeCommandOptions, ter
           progressLine: ({ done, of }) => `life: ${done} of ${of} lives (${Math.round((100 * done) / of)} %)`,
         });
   const spread = sampled.result;
-  const sheets = out === undefined ? [] : lifeSheets(workup, station, { units, program: PROGRAM }, spread);
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => lifeSheets(workup, station, { units, program: PROGRAM }, spread));
   if (json) terminal.say(lifeJson({ ...station, ...(spread ? { spread } : {}) }));
   else {
     terminal.say(lifeText(station, units));
     if (spread) terminal.say(`\n${spreadText(spread, units)}`);
-    if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+    if (wrote) terminal.say(wrote);
   }
   return sampled.stopped ? STOPPED_EARLY : 0;
 }

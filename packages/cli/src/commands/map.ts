@@ -1,4 +1,3 @@
-import { join } from "node:path";
 import type { SpeedWindow } from "@bitwright/engine";
 import { LIMIT_NAMES, mapSheets } from "@bitwright/shop";
 import {
@@ -12,12 +11,12 @@ import {
 } from "@bitwright/traveler";
 import { columns } from "../columns.ts";
 import { Complaint } from "../complaint.ts";
-import { writeText } from "../files.ts";
 import { noSuchBed } from "../no-such-bed.ts";
 import { optionRotarySpeed } from "../option-quantity.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright map`. */
 export interface MapOptions {
@@ -35,15 +34,14 @@ export function mapCommand(file: string, { bed, avoid, out, json, units }: MapOp
   const workup = workUp(readTraveler(file));
   const study = mapStudy(workup, { avoid: windows, ...(bed === undefined ? {} : { bed }) });
   if (study.beds.length === 0 && bed !== undefined) throw noSuchBed(bed, workup.cut.beds);
-  const sheets = out === undefined ? [] : mapSheets(workup, study, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => mapSheets(workup, study, { units, program: PROGRAM }));
   if (json) {
     terminal.say(JSON.stringify(study, null, 2));
     return;
   }
   if (study.beds.length === 0) terminal.say("No bed of this hole is drilled with this bit.");
   terminal.say([...study.beds.map((one) => bedText(one, units)), ...remarks(study)].join("\n\n"));
-  if (out !== undefined) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+  if (wrote) terminal.say(wrote);
 }
 
 /** Speeds to keep out of, as they were given: `84-92`. */

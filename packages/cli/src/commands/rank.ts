@@ -1,13 +1,12 @@
-import { join } from "node:path";
 import { CUTTER_CATALOG, catalogCutter, tradeBevels } from "@bitwright/engine";
 import { choiceSheets, choiceText } from "@bitwright/shop";
 import { type ChoiceLimits, choiceStudyInSteps, type UnitSystem, workUp } from "@bitwright/traveler";
 import { Complaint } from "../complaint.ts";
-import { writeText } from "../files.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright rank`. */
 export interface RankOptions {
@@ -43,12 +42,11 @@ export async function rankCommand(file: string, options: RankOptions, terminal: 
     return 0;
   }
   const style = { units, currency: workup.inquiry.job.currency };
-  const sheets = out === undefined ? [] : choiceSheets(workup, study, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => choiceSheets(workup, study, { units, program: PROGRAM }));
   if (json) terminal.say(JSON.stringify(study, null, 2));
   else {
     terminal.say(choiceText(workup, study, style));
-    if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+    if (wrote) terminal.say(wrote);
   }
   return stopped ? STOPPED_EARLY : 0;
 }

@@ -1,5 +1,4 @@
 import { availableParallelism } from "node:os";
-import { join } from "node:path";
 import {
   compiledKernel,
   type EvenMeasure,
@@ -24,13 +23,13 @@ import {
 } from "@bitwright/traveler";
 import { columns } from "../columns.ts";
 import { Complaint } from "../complaint.ts";
-import { writeText } from "../files.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
 import { canUseThreads, chunksInThreads } from "../workers/chunks-in-threads.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright solve-layout`. */
 export interface SolveLayoutOptions {
@@ -71,12 +70,11 @@ export async function solveLayoutCommand(
     ]);
   }
   const { study, stopped } = await searched({ workup, question, threads, terminal });
-  const sheets = out === undefined ? [] : layoutSheets(workup, study, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => layoutSheets(workup, study, { units, program: PROGRAM }));
   if (json) terminal.say(JSON.stringify(study, null, 2));
   else {
     terminal.say(studyText(study, units));
-    if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+    if (wrote) terminal.say(wrote);
   }
   return stopped ? STOPPED_EARLY : 0;
 }

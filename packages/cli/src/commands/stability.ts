@@ -1,13 +1,12 @@
-import { join } from "node:path";
 import { crossingTable, figuresIn, findingLines, stabilitySheets, steadinessTable } from "@bitwright/shop";
 import { type StabilityStudy, stabilityStudyInSteps, type UnitSystem, USUAL_SPEEDS, workUp } from "@bitwright/traveler";
-import { writeText } from "../files.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { noSuchBed } from "../no-such-bed.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright stability`. */
 export interface StabilityOptions {
@@ -39,12 +38,11 @@ export async function stabilityCommand(file: string, options: StabilityOptions, 
   );
   const nothing = study.beds.length === 0 && !stopped;
   if (nothing && bed !== undefined) throw noSuchBed(bed, workup.cut.beds);
-  const sheets = out === undefined ? [] : stabilitySheets(workup, study, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => stabilitySheets(workup, study, { units, program: PROGRAM }));
   if (json) terminal.say(stabilityJson(study));
   else {
     terminal.say(nothing ? "No bed of this hole is drilled with this bit." : studyText(study, units));
-    if (sheets.length > 0) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+    if (wrote) terminal.say(wrote);
   }
   return stopped ? STOPPED_EARLY : 0;
 }

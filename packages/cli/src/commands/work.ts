@@ -1,10 +1,9 @@
-import { join } from "node:path";
 import { sheetsOf, summaryText } from "@bitwright/shop";
 import { type UnitSystem, workUp, workupJson } from "@bitwright/traveler";
-import { writeText } from "../files.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
+import { writeSheets } from "../write-sheets.ts";
 
 /** Options of `bitwright work`. */
 export interface WorkOptions {
@@ -17,8 +16,7 @@ export interface WorkOptions {
 export function workCommand(file: string, { out, json, units }: WorkOptions, terminal: Terminal): void {
   const workup = workUp(readTraveler(file));
   // Written before anything is said: a folder that cannot be written ends the command in its one line.
-  const sheets = out === undefined ? [] : sheetsOf(workup, { units, program: PROGRAM });
-  for (const { name, text } of sheets) writeText(join(out ?? "", name), text);
+  const wrote = writeSheets(out, () => sheetsOf(workup, { units, program: PROGRAM }));
   terminal.say(json ? workupJson(workup).trimEnd() : summaryText(workup, { units, program: PROGRAM }));
-  if (!json && out !== undefined) terminal.say(`\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`);
+  if (wrote && !json) terminal.say(wrote);
 }
