@@ -28,6 +28,7 @@ import { Complaint } from "../complaint.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
+import { studyJson } from "../study-json.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
 import { writeSheets } from "../write-sheets.ts";
@@ -77,7 +78,7 @@ export async function lifeCommand(file: string, options: LifeCommandOptions, ter
         });
   const spread = sampled.result;
   const wrote = writeSheets(out, () => lifeSheets(workup, station, { units, program: PROGRAM }, spread));
-  if (json) terminal.say(lifeJson({ ...station, ...(spread ? { spread } : {}) }));
+  if (json) terminal.say(studyJson({ ...station, ...(spread ? { spread } : {}) }));
   else {
     terminal.say(lifeText(station, units));
     if (spread) terminal.say(`\n${spreadText(spread, units)}`);
@@ -114,11 +115,6 @@ function wearFactorOf(text: string | undefined): number {
     ]);
   }
   return factor;
-}
-
-/** The station as JSON in SI; typed arrays as plain lists. */
-function lifeJson(station: LifeStation & { readonly spread?: LifeBands }): string {
-  return JSON.stringify(station, (_, value: unknown) => (value instanceof Float64Array ? [...value] : value), 2);
 }
 
 function lifeText(station: LifeStation, units: UnitSystem): string {

@@ -4,6 +4,7 @@ import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { noSuchBed } from "../no-such-bed.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
+import { studyJson } from "../study-json.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
 import { writeSheets } from "../write-sheets.ts";
@@ -39,22 +40,12 @@ export async function stabilityCommand(file: string, options: StabilityOptions, 
   const nothing = study.beds.length === 0 && !stopped;
   if (nothing && bed !== undefined) throw noSuchBed(bed, workup.cut.beds);
   const wrote = writeSheets(out, () => stabilitySheets(workup, study, { units, program: PROGRAM }));
-  if (json) terminal.say(stabilityJson(study));
+  if (json) terminal.say(studyJson(study));
   else {
     terminal.say(nothing ? "No bed of this hole is drilled with this bit." : studyText(study, units));
     if (wrote) terminal.say(wrote);
   }
   return stopped ? STOPPED_EARLY : 0;
-}
-
-/** The study as JSON in SI; typed arrays as plain lists, the grid of edges left out. */
-function stabilityJson(study: StabilityStudy): string {
-  return JSON.stringify(
-    study,
-    (key, value: unknown) =>
-      key === "trace" ? undefined : ArrayBuffer.isView(value) ? [...(value as Float64Array)] : value,
-    2,
-  );
 }
 
 function studyText({ beds, notReached, findings }: StabilityStudy, units: UnitSystem): string {
