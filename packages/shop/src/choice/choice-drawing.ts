@@ -15,7 +15,7 @@ import {
   textAt,
   textWidth,
 } from "../sheet/index.ts";
-import { numberedPlaces } from "../solver/numbered-places.ts";
+import { NUMBER_ROOM, numberedPlaces } from "../solver/numbered-places.ts";
 import { element, linePath, type PagePoint, type Svg } from "../svg/index.ts";
 import { withRuled } from "./choice-rows.ts";
 import { costUnit, type MoneyStyle } from "./choice-words.ts";
@@ -50,6 +50,12 @@ export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput)
     x: rangeAround(placed.map(rateOf(style)), { ofSpan: 0.08, ofLargest: 0.01, most: 12 }),
     y: rangeAround(placed.map(costOf(style)), { ofSpan: 0.08, ofLargest: 0.01, most: 5 }),
   };
+  const points = shown.map(({ candidate }) => placeOf(panel, candidate, style));
+  const numbers = numberedPlaces(points, panel);
+  const standing = [
+    ...all.map((one): StandingBox => ({ at: placeOf(panel, one, style), width: 2, height: 2 })),
+    ...numbers.map((at): StandingBox => ({ at, ...NUMBER_ROOM })),
+  ];
   const sub = [
     `${ranking.ranked.length} candidates by what a length of hole costs with them, each pulled where it is cheapest.`,
     "Ring: the first. Square: the rules of thumb. Bars: over what is not known of wear, alike for all.",
@@ -70,12 +76,8 @@ export function choiceDrawing({ study, title, style, hole }: ChoiceDrawingInput)
         heading: "Every candidate that was looked at",
       }),
       ...all.slice(NUMBERED).map((candidate) => dot(panel, candidate, style)),
-      ...ruleMark(panel, byRule, all, style),
-      ...numbered(
-        panel,
-        shown.map(({ candidate }) => candidate),
-        style,
-      ),
+      ...ruleMark(panel, byRule, standing, style),
+      ...numbered(points, numbers),
       ...costRows({ rows, ruled, style, top: middle + 19, bottom }),
     ],
   });
@@ -107,14 +109,13 @@ function dot(panel: ChartPanel, candidate: CandidateBit, style: MoneyStyle): Svg
   });
 }
 
-/** The pick of the rules: a square with its words, clear of the other points where there is room. */
-function ruleMark(panel: ChartPanel, byRule: CandidateBit, others: readonly CandidateBit[], style: MoneyStyle): Svg[] {
+/** The pick of the rules: a square with its words, clear of points and numbers where there is room. */
+function ruleMark(panel: ChartPanel, byRule: CandidateBit, standing: readonly StandingBox[], style: MoneyStyle): Svg[] {
   if (!byRule.figures || byRule.excludedBy.length > 0) return [];
   const [x, y] = placeOf(panel, byRule, style);
   const words = "rules of thumb";
   const size = { width: textWidth(words, TYPE.caption), height: TYPE.caption };
-  const standing = others.map((one): StandingBox => ({ at: placeOf(panel, one, style), width: 2, height: 2 }));
-  const tried = [4.5, 8, 12, 17].flatMap((far): PagePoint[] => [
+  const tried = [4.5, 8, 12, 17, 23].flatMap((far): PagePoint[] => [
     [x, y - far],
     [x, y + far],
     [x - size.width / 2 - 3, y - far],
@@ -141,11 +142,9 @@ function ruleMark(panel: ChartPanel, byRule: CandidateBit, others: readonly Cand
   ];
 }
 
-function numbered(panel: ChartPanel, candidates: readonly CandidateBit[], style: MoneyStyle): Svg[] {
-  const at = candidates.map((candidate) => placeOf(panel, candidate, style));
-  const places = numberedPlaces(at, panel);
+function numbered(points: readonly PagePoint[], places: readonly PagePoint[]): Svg[] {
   return [
-    ...at.map(([cx, cy], k) =>
+    ...points.map(([cx, cy], k) =>
       element(
         "g",
         { class: k === 0 ? "candidate best" : "candidate" },

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { sameChoices } from "@bitwright/engine";
 import { type ChoiceStudy, choiceStudy, parseTraveler, type Workup, workUp } from "@bitwright/traveler";
 import { beforeAll, describe, expect, it } from "vitest";
 import { expectClose } from "../../../../tests/support/close-to.ts";
@@ -40,6 +41,36 @@ describe("choiceSheets", () => {
     const words = elementsWhere(root, ({ name }) => name === "text").map(({ text }) => text);
     expect(words.filter((text) => /^\d+ {2}\d{4}, \d wings/.test(text)).length).toBeGreaterThanOrEqual(10);
     for (const text of words) expect(text).not.toMatch(/NaN|undefined/);
+  });
+
+  it("writes the words of the rules over no number, however close the others stand", () => {
+    const { ranked } = study.ranking;
+    const at = ranked.findIndex(({ candidate }) => sameChoices(candidate.choices, study.byRule.choices));
+    const { figures } = ranked[at].candidate;
+    const crowded = ranked.map((one, k) => {
+      const off = k - at;
+      const costPerLength = { ...figures.costPerLength, mid: figures.costPerLength.mid * (1 + 0.004 * (off % 2)) };
+      const meanRate = figures.meanRate * (1 + (Math.abs(off) < 6 ? 0.006 : 0.02) * off);
+      return {
+        ...one,
+        candidate: { ...one.candidate, figures: { ...one.candidate.figures, costPerLength, meanRate } },
+      };
+    });
+    const among: ChoiceStudy = {
+      ...study,
+      byRule: crowded[at].candidate,
+      ranking: { ...study.ranking, ranked: crowded },
+    };
+    const drawing = choiceSheets(workup, among, field).find(({ name }) => name === "choice.svg")?.text ?? "";
+    const texts = elementsWhere(xmlTree(drawing), ({ name }) => name === "text");
+    const words = texts.find(({ text, attributes }) => text === "rules of thumb" && attributes["text-anchor"]);
+    const numbers = texts.filter(({ text, attributes }) => /^([1-9]|10)$/.test(text) && attributes["stroke-width"]);
+    expect(numbers).toHaveLength(10);
+    for (const number of numbers) {
+      const across = Math.abs(Number(number.attributes.x) - Number(words?.attributes.x));
+      const down = Math.abs(Number(number.attributes.y) - Number(words?.attributes.y));
+      expect(Math.max(across / 12, down / 3)).toBeGreaterThanOrEqual(1);
+    }
   });
 
   it("lists every candidate, the cheapest first", () => {

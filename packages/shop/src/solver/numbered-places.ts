@@ -13,7 +13,8 @@ export interface NumberFrame {
 }
 
 /** Room of a number of two figures [mm]. */
-const [WIDE, HIGH] = [5, 4.2];
+export const NUMBER_ROOM = { width: 5, height: 4.2 } as const;
+const { width: WIDE, height: HIGH } = NUMBER_ROOM;
 /** How far from its point a number may stand, nearest first [mm]. */
 const DISTANCES = [4.2, 6.5, 9, 12, 16] as const;
 /** Directions tried at each distance, in eighths of a turn from straight up. */
