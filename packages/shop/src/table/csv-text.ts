@@ -5,6 +5,6 @@ export function csvText(rows: readonly (readonly string[])[]): string {
 
 function cellText(cell: string): string {
   // A spreadsheet runs a text that begins like this as a formula; numbers may begin with a sign.
-  const safe = /^[=+@-]/.test(cell) && !/^-?[\d.]+$/.test(cell) ? `'${cell}` : cell;
+  const safe = /^[=+@-]/.test(cell) && !/^-?[\d.]+(e[+-]?\d+)?$/.test(cell) ? `'${cell}` : cell;
   return /[",\r\n]/.test(safe) ? `"${safe.replace(/"/g, '""')}"` : safe;
 }

@@ -60,5 +60,7 @@ describe("cutterTableCsv", () => {
 describe("csvText", () => {
   it("quotes what would break a row and disarms what a spreadsheet would run", () => {
     expect(csvText([["a,b", 'say "x"', "=1+1", "-3.5", "-A1"]])).toBe(`"a,b","say ""x""",'=1+1,-3.5,'-A1\n`);
+    // A number so small that it is written with a power of ten is still a number.
+    expect(csvText([["-2.2481e-13", "-1e+21", "-1e"]])).toBe(`-2.2481e-13,-1e+21,'-1e\n`);
   });
 });
