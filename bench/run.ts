@@ -117,7 +117,7 @@ for (const [name, kernel] of kernels) {
 }
 console.log(plainTable(rows));
 console.log(`\n${costTable()}`);
-console.log(`\n${await layoutThreadsTable()}`);
+console.log(`\n${layoutThreadsTable()}`);
 
 function besideC(time: number, yardstick: number | undefined, hasGoal: boolean): string[] {
   if (!yardstick) return [];

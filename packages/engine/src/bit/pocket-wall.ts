@@ -73,7 +73,7 @@ function nearDistance(a: Cylinder, b: Cylinder, enough: number): number {
   const middle = (of: Cylinder) => times(0.5, plus(of.from, of.to));
   const reach = (of: Cylinder) => Math.hypot(length(minus(of.to, of.from)) / 2, of.radius);
   const atLeast = length(minus(middle(a), middle(b))) - reach(a) - reach(b);
-  return atLeast > enough ? atLeast : cylinderDistance(a, b);
+  return atLeast > enough ? atLeast : cylinderDistance(a, b, enough);
 }
 
 /**

@@ -57,6 +57,18 @@ describe("cylinderDistance", () => {
     );
   });
 
+  it("gives a lower bound where more than enough lies between, the distance itself where not", () => {
+    fc.assert(
+      fc.property(cylinder, cylinder, fc.double({ min: 0.01, max: 30, noNaN: true }), (a, b, enough) => {
+        const whole = cylinderDistance(a, b);
+        const found = cylinderDistance(a, b, enough);
+        if (found > enough) expect(found).toBeLessThanOrEqual(whole + 1e-7);
+        else expect(found).toBe(whole);
+        expect(found > enough).toBe(whole > enough);
+      }),
+    );
+  });
+
   it("does not depend on the order or on which end is named first", () => {
     fc.assert(
       fc.property(cylinder, cylinder, (a, b) => {
