@@ -79,6 +79,23 @@ await describePlaces(({ kind, fresh }) => {
     }
   });
 
+  it("gives back many attachments, large and small, of a machine whose clock stands at 1970", async () => {
+    const shop = await open(undefined, { now: () => new Date(0) });
+    await shop.papers.save(saving({}));
+    const about = { traveler: "ridge", mediaType: "application/octet-stream", who: "Ada", note: "" };
+    // More than is unpacked at once, the first of them alone too.
+    const large = new Uint8Array(10 * 1024 ** 2).fill(7);
+    for (let k = 0; k < 2; k++) await shop.attachments.add({ ...about, name: `scan-${k}`, bytes: [large, large] });
+    for (let k = 0; k < 30; k++) await shop.attachments.add({ ...about, name: `note-${k}`, bytes: [strToU8(`n${k}`)] });
+    const file = newFile();
+    await shop.backup(file);
+    const other = await open();
+    await other.restore(file);
+    const sizes = Object.fromEntries((await other.attachments.list("ridge")).map(({ name, size }) => [name, size]));
+    expect(sizes).toMatchObject({ "scan-0": 20 * 1024 ** 2, "scan-1": 20 * 1024 ** 2, "note-29": 3 });
+    expect(await other.faults()).toEqual([]);
+  });
+
   it("restores over nothing", async () => {
     const shop = await open();
     await fill(shop);

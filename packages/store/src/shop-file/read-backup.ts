@@ -32,12 +32,8 @@ export function readBackup(file: string, most: number): ReadBackup {
     });
   const zip = bytesOfFile(file, most);
   const found: UnzipFileInfo[] = [];
-  const bytesOf = (entry: string): Uint8Array => {
-    const bytes = unpacked(() => unzipSync(zip, { filter: ({ name }) => name === entry }), damaged)[entry];
-    if (bytes === undefined) throw damaged(`the entry ${entry} is not in it`);
-    return bytes;
-  };
   unpacked(() => unzipSync(zip, { filter: (entry) => found.push(entry) < 0 }), damaged);
+  const bytesOf = entriesInRuns(zip, found, damaged);
   // Held to the sizes that the zip tells before anything is unpacked: a few bytes may claim to be a great many.
   const size = found.reduce((sum, { originalSize }) => sum + originalSize, 0);
   if (size > most + zip.length) throw damaged(`it says to hold ${bytesInWords(size)}, more than ${bytesInWords(most)}`);
@@ -64,6 +60,31 @@ export function readBackup(file: string, most: number): ReadBackup {
 }
 
 type Damaged = (wrong: string) => StoreFault;
+
+/** Unpacked at once and held until another entry is asked for [B]; one entry may be larger. */
+const RUN = 16 * 1024 ** 2;
+
+/**
+ * The bytes of an entry, unpacked together with those that follow it. Each unpacking walks the whole index of the zip, so
+ * that entry by entry a shop of many attachments would take as long as their number squared.
+ */
+function entriesInRuns(zip: Uint8Array, found: readonly UnzipFileInfo[], damaged: Damaged): ReadBackup["bytesOf"] {
+  const placeOf = new Map(found.map(({ name }, place) => [name, place]));
+  let run: Readonly<Record<string, Uint8Array>> = {};
+  return (entry) => {
+    const place = placeOf.get(entry);
+    if (place === undefined) throw damaged(`the entry ${entry} is not in it`);
+    if (!Object.hasOwn(run, entry)) {
+      const names = new Set<string>();
+      for (let at = place, room = RUN; at < found.length && (room > 0 || at === place); at++) {
+        names.add(found[at].name);
+        room -= found[at].originalSize;
+      }
+      run = unpacked(() => unzipSync(zip, { filter: ({ name }) => names.has(name) }), damaged);
+    }
+    return run[entry];
+  };
+}
 
 function bytesOfFile(file: string, most: number): Uint8Array {
   try {

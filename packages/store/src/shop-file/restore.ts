@@ -24,7 +24,8 @@ export async function restoreInto(
     for (const table of KEPT_TABLES) {
       for (const row of backup.rowsOf(table)) await put(shop, table, row, file);
     }
-    for (const { id } of await shop.selectFrom("attachment").select("id").execute()) {
+    // In the order in which they were written, so that they are unpacked run by run.
+    for (const { id } of await shop.selectFrom("attachment").select("id").orderBy("id").execute()) {
       const bytes = backup.bytesOf(entryOfAttachment(id));
       for (let at = 0, number = 1; at < bytes.length; at += PIECE, number += 1) {
         const piece = { attachment_id: id, number, bytes: Buffer.from(bytes.subarray(at, at + PIECE)) };

@@ -19,6 +19,9 @@ export interface ZipWriter {
   readonly abandon: () => void;
 }
 
+/** The first and the last time that a zip can tell. A machine whose clock has lost its battery must still be able to save. */
+const [EARLIEST, LATEST] = [new Date(1980, 0, 2), new Date(2099, 11, 30)] as const;
+
 /** Starts a zip file; every entry carries the same time. */
 export function zipWriter(file: string, at: Date): ZipWriter {
   const handle = openSync(file, "w", 0o600);
@@ -31,7 +34,7 @@ export function zipWriter(file: string, at: Date): ZipWriter {
     async entry(name, pieces, grown = () => {}) {
       const hash = createHash("sha256");
       const packed = new ZipDeflate(name, { level: 6 });
-      packed.mtime = at;
+      packed.mtime = at < EARLIEST ? EARLIEST : at > LATEST ? LATEST : at;
       zip.add(packed);
       let size = 0;
       for await (const bytes of pieces) {
