@@ -221,6 +221,28 @@ describe("remarks that are no errors", () => {
   });
 });
 
+describe("a field that is missing", () => {
+  const messages = (document: unknown) => {
+    const read = parseTraveler(document);
+    return read.ok ? [] : read.problems.map(({ message }) => message);
+  };
+
+  it("is told with the unknown fields beside it, where the fact may stand under another name", () => {
+    const holes = [{ diamter: "6 1/8 in", bore: "6 in", to: "300 ft" }];
+    expect(messages({ ...bare(), inquiry: { holes } })).toEqual([
+      expect.stringMatching(
+        /^inquiry\.holes\[0\]\.diameter: nothing is given \(and nothing is read from "diamter", "bore", which .+\); give a length/,
+      ),
+    ]);
+  });
+
+  it("is told alone where nothing beside it is unknown", () => {
+    expect(messages({ ...bare(), gate: 7, inquiry: { holes: [{ to: "300 ft" }] } })).toEqual([
+      expect.stringMatching(/^inquiry\.holes\[0\]\.diameter: nothing is given; give a length/),
+    ]);
+  });
+});
+
 describe("the hole of the bit", () => {
   const holes = [
     { name: "surface", diameter: "9 7/8 in", to: "45 ft" },

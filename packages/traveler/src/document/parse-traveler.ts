@@ -7,7 +7,7 @@ import { readingNotes } from "./resolve/reading-notes.ts";
 import { resolveTraveler } from "./resolve/resolve-traveler.ts";
 import type { ResolvedTraveler } from "./resolved-traveler.ts";
 import { type Traveler, travelerSchema } from "./traveler-schema.ts";
-import { unknownFieldRemarks } from "./unknown-field-remarks.ts";
+import { unknownFieldRemarks, withUnknownFields } from "./unknown-field-remarks.ts";
 
 /** A traveler that can be worked up, or everything that is wrong with it. */
 export type ParsedTraveler =
@@ -44,11 +44,11 @@ export function parseTraveler(input: unknown): ParsedTraveler {
   if (!migrated.ok) return refuse(migrated.problem);
   const { document } = migrated;
   const read = travelerSchema.safeParse(document);
-  if (!read.success) return refuse(...problemsOf(read.error, document));
+  if (!read.success) return refuse(...withUnknownFields(problemsOf(read.error, document), document));
   const notes = readingNotes();
   for (const remark of unknownFieldRemarks(document)) notes.remark(remark);
   const resolved = resolveTraveler(read.data, notes);
-  if (!resolved) return refuse(...notes.problems);
+  if (!resolved) return refuse(...withUnknownFields(notes.problems, document));
   return { ok: true, traveler: document as Traveler, resolved, assumed: notes.assumed };
 }
 
