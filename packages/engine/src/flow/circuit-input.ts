@@ -11,6 +11,8 @@ export interface CircuitPump {
   readonly pressureRating?: number;
   /** Curve of a centrifugal pump by rising flow; left out for a piston pump. */
   readonly curve?: readonly PumpPoint[];
+  /** Whether a valve holds a centrifugal pump down to the flow asked; left out, it gives what its curve says. */
+  readonly throttled?: boolean;
   /** Largest lump that passes the suction and the pump [m]. */
   readonly largestLump?: number;
   /** Whether the suction has a screen. */

@@ -13,11 +13,11 @@ const AS_ASKED = 0.99;
 const SHORT: Readonly<Record<FlowHold, string>> = {
   "flow asked": "",
   "pressure rating":
-    "At its pressure rating the pump gives less than the flow asked. Larger ports, a larger bore or a second pump; or work with this flow.",
+    "At its pressure rating the pump gives less than the flow asked. Every figure goes by what it gives. Larger ports, a larger bore or a second pump give more.",
   "pump curve":
-    "In this circuit the pump gives less than the flow asked. Larger ports, a larger bore or a second pump; or work with this flow.",
+    "In this circuit the pump gives less than the flow asked. Every figure goes by what it gives. Larger ports, a larger bore or a second pump give more.",
   "end of the pump curve":
-    "The last point of the pump's curve is below the flow asked. Give the rest of the curve, or work with this flow.",
+    "The last point of the pump's curve is below the flow asked. Every figure goes by what it gives; give the rest of the curve.",
   "nothing moves":
     "The circuit asks for more pressure than the pump has before anything flows: a thick fluid in a long narrow way.",
 };
@@ -29,7 +29,8 @@ export function operatingFindings({ pump }: Pick<CircuitInput, "pump">, { flow, 
     return [remark("pump-short", heldBy === "nothing moves" ? "stop" : "caution", "pump", SHORT[heldBy], held)];
   }
   if (!isAbove(flow, WORTH_SAYING * pump.flow)) return [];
-  const message = "In this circuit the pump gives more than the flow asked. Throttle it, or work with this flow.";
+  const message =
+    "In this circuit the pump gives more than the flow asked, and every figure goes by it. Throttle it to have less.";
   return [remark("pump-over", "note", "pump", message, held)];
 }
 

@@ -5,7 +5,7 @@ import { pumpCurvePressure } from "./pump-curve.ts";
 /**
  * What sets the flow that a pump gives:
  *
- * - `flow asked`: a piston pump gives what it sweeps, under its rating
+ * - `flow asked`: a piston pump gives what it sweeps, under its rating; a centrifugal one that is throttled no more than asked
  * - `pressure rating`: at the flow asked it would run over its rating, and is run slower or blows off
  * - `pump curve`: a centrifugal pump gives what its curve has left at the pressure of the circuit
  * - `end of the pump curve`: the circuit asks for less pressure than the last point of the curve
@@ -24,7 +24,7 @@ export interface OperatingPoint {
 
 /** What `operatingPoint` needs. */
 export interface OperatingPointInput {
-  readonly pump: Pick<CircuitPump, "flow" | "pressureRating" | "curve">;
+  readonly pump: Pick<CircuitPump, "flow" | "pressureRating" | "curve" | "throttled">;
   /** Pressure that the circuit asks for at a flow in m³/s, above zero and growing with it [Pa]. */
   readonly circuitPressure: (flow: number) => number;
 }
@@ -49,7 +49,7 @@ function lastUnder(lack: (flow: number) => number, least: number, most: number):
  * The flow at which the pressure of the pump is that of the circuit: p_pump(Q) = p_circuit(Q).
  *
  * A piston pump gives the flow asked, or less where its rating holds it; a centrifugal pump gives what the crossing of the
- * two curves says, whatever was asked. A suction that draws well is taken for granted.
+ * two curves says, whatever was asked, unless a valve takes what it has left at that flow. A suction that draws well is taken for granted.
  *
  * @throws RangeError when the flow asked is not positive or the curve is none
  * @source (d) balance of pump and circuit
@@ -57,7 +57,7 @@ function lastUnder(lack: (flow: number) => number, least: number, most: number):
  * operatingPoint({ pump: { flow: 0.01, pressureRating: 4e5 }, circuitPressure: (flow) => 1e10 * flow ** 2 }).flow // → 6.3246e-3
  */
 export function operatingPoint({ pump, circuitPressure }: OperatingPointInput): OperatingPoint {
-  const { flow: asked, pressureRating, curve } = pump;
+  const { flow: asked, pressureRating, curve, throttled = false } = pump;
   requirePositive({ flow: asked });
   const meet = (supply: (flow: number) => number, most: number, heldBy: FlowHold): OperatingPoint => {
     const least = LEAST_FLOW_SHARE * most;
@@ -67,6 +67,8 @@ export function operatingPoint({ pump, circuitPressure }: OperatingPointInput): 
     return { flow, pressure: circuitPressure(flow), heldBy };
   };
   if (curve) {
+    const supply = pumpCurvePressure({ curve, flow: asked });
+    if (throttled && circuitPressure(asked) <= supply) return { flow: asked, pressure: supply, heldBy: "flow asked" };
     const last = curve[curve.length - 1];
     const pressure = circuitPressure(last.flow);
     if (pressure <= last.pressure) return { flow: last.flow, pressure, heldBy: "end of the pump curve" };

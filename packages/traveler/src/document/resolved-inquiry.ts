@@ -79,6 +79,8 @@ export interface ResolvedPump {
   readonly piston?: ResolvedPiston;
   /** Curve of a centrifugal pump by rising flow; absent where nobody gave it. */
   readonly pumpCurve?: readonly PumpPoint[];
+  /** Whether a valve holds the pump to its flow: a curve was given and a flow beside it. */
+  readonly throttled?: true;
   /** Largest lump that the suction and the valves let through [m]; absent where nobody gave it. */
   readonly lumpSize?: number;
   /** Hose, swivel and pipework on the surface as a length of the drill pipe with the same loss [m]. */

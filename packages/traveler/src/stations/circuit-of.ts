@@ -48,6 +48,7 @@ export function circuitOf(
       flow: overrides.flow ?? pump.flow,
       pressureRating: pump.pressureRating,
       ...(pump.pumpCurve ? { curve: pump.pumpCurve } : {}),
+      throttled: pump.throttled === true || overrides.flow !== undefined,
       ...(pump.lumpSize === undefined ? {} : { largestLump: pump.lumpSize }),
     },
     fluid: drillingFluidOf(fluid),

@@ -4,6 +4,7 @@ import {
   circuit,
   commonPractice,
   type Finding,
+  type FlowHold,
   given,
   minimumAirFlow,
   readIn,
@@ -14,6 +15,7 @@ import {
 import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { AdviceStation } from "./advice-station.ts";
 import type { BitStation } from "./bit-station.ts";
+import { circuitGiven } from "./circuit-given.ts";
 import { chipOf, circuitOf, circuitThrough, type FlowQuestion } from "./circuit-of.ts";
 import type { BedCut } from "./cut-station.ts";
 import { pumpWorking } from "./pump-working.ts";
@@ -21,8 +23,10 @@ import { type ReturnByBed, returnByBed } from "./return-by-bed.ts";
 
 /** Is the bit cooled and the hole cleaned. */
 export interface FlowStation {
-  /** Flow at the bit that was worked with [m³/s]. */
+  /** Flow at the bit that everything is worked with: what the pump gives, or what is asked where nothing moves [m³/s]. */
   readonly flow: number;
+  /** What holds the pump to that flow; absent on air, mist and foam. */
+  readonly heldBy?: FlowHold;
   readonly ports: ResolvedPorts;
   /** The circuit of a liquid; absent on air, mist and foam. */
   readonly circuit?: Circuit;
@@ -51,12 +55,16 @@ export function flowStation(
 ): FlowStation {
   const gear = circuitOf(traveler);
   const { ports, rate } = question;
-  const flow = traveler.overrides.flow ?? traveler.inquiry.pump.flow;
-  if (!gear) return { flow, ports, beds: [], ...airNeed(traveler, rate) };
-  const through = circuit(circuitThrough(gear, question));
-  const { beds, findings, working } = returnByBed(traveler, cuts, ports);
+  if (!gear) {
+    const flow = traveler.overrides.flow ?? traveler.inquiry.pump.flow;
+    return { flow, ports, beds: [], ...airNeed(traveler, rate) };
+  }
+  const { circuit: through, asked, heldBy, ...given } = circuitGiven(circuitThrough(gear, question));
+  const flow = given.flow > 0 ? given.flow : asked;
+  const { beds, findings, working } = returnByBed(traveler, cuts, { ports, flow });
   return {
     flow,
+    heldBy,
     ports,
     circuit: through,
     beds,

@@ -9,9 +9,10 @@ import {
   returnFindings,
   type Working,
 } from "@bitwright/engine";
-import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { chipOf, circuitOf } from "./circuit-of.ts";
 import type { BedCut } from "./cut-station.ts";
+import type { FlowStation } from "./flow-station.ts";
 
 /** The return through the beds, with what is to be said of it. */
 export interface ReturnByBed {
@@ -21,14 +22,27 @@ export interface ReturnByBed {
   readonly working: readonly Working[];
 }
 
-/** The return with the bit at a depth; absent on air, mist and foam. Depth and size of the chips in metres. */
-export function returnAt(traveler: ResolvedTraveler, depth: number, chipSize: number): ReturnAtDepth | undefined {
+/** The bit at a depth, and what flows there. */
+export interface ReturnQuestion {
+  /** [m] */
+  readonly depth: number;
+  /** Size of the chips [m]. */
+  readonly chipSize: number;
+  /** Flow at the bit; what the pump gives with the bit at the end of its hole, where it gives least [m³/s]. */
+  readonly flow: number;
+}
+
+/** The return with the bit at a depth; absent on air, mist and foam. */
+export function returnAt(
+  traveler: ResolvedTraveler,
+  { depth, chipSize, flow }: ReturnQuestion,
+): ReturnAtDepth | undefined {
   const gear = circuitOf(traveler, depth);
   if (!gear) return undefined;
   const shareLimit = gear.limits?.cuttingsShare;
   return returnAtDepth({
     ...gear,
-    flow: gear.pump.flow,
+    flow,
     chip: chipOf(chipSize),
     connectionTime: traveler.prices.connectionTime,
     ...(shareLimit === undefined ? {} : { shareLimit }),
@@ -41,9 +55,13 @@ export function chipSizeOf({ drilling }: BedCut): number {
 }
 
 /** The return with each bed's own chips. */
-export function returnByBed(traveler: ResolvedTraveler, cuts: readonly BedCut[], ports: ResolvedPorts): ReturnByBed {
+export function returnByBed(
+  traveler: ResolvedTraveler,
+  cuts: readonly BedCut[],
+  { ports, flow }: Pick<FlowStation, "ports" | "flow">,
+): ReturnByBed {
   const beds = cuts.flatMap((cut): ReturnInBed[] => {
-    const found = returnAt(traveler, cut.bed.bottom, chipSizeOf(cut));
+    const found = returnAt(traveler, { depth: cut.bed.bottom, chipSize: chipSizeOf(cut), flow });
     if (!found) return [];
     const sandy = ["sand", "sandstone", "gravel"].includes(groundKind(cut.bed));
     return [{ ...found, name: cut.bed.name, rate: cut.drilling.rate, sandy }];
@@ -57,13 +75,13 @@ export function returnByBed(traveler: ResolvedTraveler, cuts: readonly BedCut[],
       smallestPort: ports.diameter,
       ...(lumpSize === undefined ? {} : { largestLump: lumpSize }),
     }),
-    working: beds.flatMap((bed) => workingOf(bed, traveler)),
+    working: beds.flatMap((bed) => workingOf(bed, traveler, flow)),
   };
 }
 
-function workingOf(bed: ReturnInBed, { inquiry, overrides, prices }: ResolvedTraveler): Working[] {
+function workingOf(bed: ReturnInBed, { inquiry, prices }: ResolvedTraveler, pumped: number): Working[] {
   const { name, slip, slowestAnnulus, rateCeiling, depth, bottomsUpTime, chipsUpTime, circulationTime } = bed;
-  const flow = given("Q", "flow", overrides.flow ?? inquiry.pump.flow, "m³/s", "pump");
+  const flow = given("Q", "flow", pumped, "m³/s", "flow that the pump gives");
   const fall = given("Vs", "slip, the faster of two methods", slip.speed.high, "m/s", "slip in the slowest annulus");
   const speed = given("V", "uphole speed at the slowest", slowestAnnulus.speed, "m/s", slowestAnnulus.name);
   const at = given("L", "depth of the bit", depth, "m", name);

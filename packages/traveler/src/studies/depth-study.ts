@@ -23,14 +23,14 @@ export interface DepthStudy {
 }
 
 /** Joint by joint over the stretch that the bit drills: weight, feed and gauge, and what the flow cleans there. */
-export function depthStudy({ inquiry: traveler, cut, string, findings }: Workup): DepthStudy {
+export function depthStudy({ inquiry: traveler, cut, string, flow, findings }: Workup): DepthStudy {
   const { inquiry } = traveler;
   const makeUp = stringOf(inquiry);
   const joints = (string?.joints ?? []).flatMap((joint): JointAtDepth[] => {
     const bed = cut.beds.find((one) => joint.depth > one.bed.top && joint.depth <= one.bed.bottom);
     if (!bed) return [];
     const above = lengthThatWeighs({ makeUp, fluidDensity: inquiry.fluid.density, weight: joint.targetWeight });
-    const cleaning = returnAt(traveler, joint.depth, chipSizeOf(bed));
+    const cleaning = returnAt(traveler, { depth: joint.depth, chipSize: chipSizeOf(bed), flow: flow.flow });
     return [
       {
         ...joint,

@@ -1,15 +1,15 @@
 import {
   type Circuit,
   type CircuitPart,
-  circuit,
+  type circuit,
   circuitPressure,
   type Finding,
   type FlowHold,
-  gravestFirst,
   type PumpPoint,
   pumpCurvePressure,
 } from "@bitwright/engine";
 import type { ResolvedPorts } from "../document/resolved-traveler.ts";
+import { circuitGiven } from "../stations/circuit-given.ts";
 import { type CircuitGear, circuitOf, circuitThrough } from "../stations/circuit-of.ts";
 import { fastestChip } from "../stations/fastest-chip.ts";
 import { washedBit } from "../stations/flow-station.ts";
@@ -69,13 +69,13 @@ export function flowStudy(workup: Workup, change: FlowChange = {}): FlowStudy | 
   const [present, changed] = cases;
   const reach = CURVE_REACH * Math.max(...cases.flatMap(({ asked, flow }) => [asked, flow]));
   const withCurves = (one: Through): FlowCase => {
-    const { way, findings: _, ...rest } = one;
+    const { way, ...rest } = one;
     return { ...rest, circuitCurve: circuitCurve(way, reach), pumpCurve: pumpCurve(way, reach) };
   };
   return {
     present: withCurves(present),
     ...(changed ? { changed: withCurves(changed) } : {}),
-    findings: (changed ?? present).findings,
+    findings: (changed ?? present).circuit.findings,
   };
 }
 
@@ -83,7 +83,6 @@ type Way = Parameters<typeof circuit>[0];
 
 interface Through extends Omit<FlowCase, "circuitCurve" | "pumpCurve"> {
   readonly way: Way;
-  readonly findings: readonly Finding[];
 }
 
 function throughOf(
@@ -97,13 +96,7 @@ function throughOf(
     ...circuitThrough(gear, { ...washedBit(advice, bit), ports, ...fastestChip(cut.beds) }),
     pump: { ...pump, flow: asked, ...(sideBySide ? { curve: sideBySide } : {}) },
   };
-  const atAsked = circuit(way);
-  const { flow, heldBy } = atAsked.operatingPoint;
-  const given = flow > 0 && flow !== asked ? circuit({ ...way, pump: { ...way.pump, flow } }) : atAsked;
-  // What the pump falls short of is said of the flow asked, everything else of the flow that there is.
-  const ofPump = atAsked.findings.filter(({ where }) => where === "pump");
-  const ofFlow = given.findings.filter(({ where }) => where !== "pump");
-  return { ports, pumps, asked, flow, heldBy, circuit: given, way, findings: gravestFirst([...ofPump, ...ofFlow]) };
+  return { ports, pumps, ...circuitGiven(way), way };
 }
 
 function circuitCurve(way: Way, reach: number): PumpPoint[] {

@@ -41,8 +41,9 @@ export function resolvePump({ traveler, holeDiameter }: GearQuestion, notes: Rea
   const piston = entered.piston && pistonOf(entered.piston, notes);
   const curve = entered.curve && curveOf(entered.curve, notes);
   if ((entered.piston && !piston) || (entered.curve && !curve)) return undefined;
+  const throttled = curve && entered.flow ? (true as const) : undefined;
   return {
-    ...present({ preset: given.preset, lumpSize: entered.lumpSize?.si, piston, pumpCurve: curve }),
+    ...present({ preset: given.preset, lumpSize: entered.lumpSize?.si, piston, pumpCurve: curve, throttled }),
     name: entered.name ?? base.name,
     flow: entered.flow?.si ?? piston?.flow ?? (curve ? flowOnCurve(curve, notes) : take("flow", "flow", undefined)),
     pressureRating:
