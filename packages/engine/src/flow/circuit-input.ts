@@ -1,7 +1,7 @@
 import type { CirculationMedium, DrillingFluid } from "../fluid/index.ts";
 import type { BoreSection, HoleSection } from "./annulus-sections.ts";
 import type { PumpPoint } from "./pump-curve.ts";
-import type { Chip } from "./slip-band.ts";
+import type { Chip, SlipForm } from "./slip-band.ts";
 
 /** The pump and what comes through it. */
 export interface CircuitPump {
@@ -64,6 +64,8 @@ export interface CircuitInput {
   readonly ports: BitPorts;
   /** The chips to be brought up. */
   readonly chip: Chip;
+  /** The form of slip that cleaning goes by; the mean of Moore and Chien where none is named. */
+  readonly slipForm?: SlipForm;
   /** Rate of penetration looked at [m/s]. */
   readonly rate?: number;
   /** Open area of the slots between the wings, across the hole [m²]. */

@@ -14,6 +14,7 @@ import { hydraulicDiameter } from "./conduit.ts";
 import { COOLING_FLOW_PER_DIAMETER } from "./cooling-flow.ts";
 import { CUTTINGS_SHARE_LIMIT } from "./cuttings-load.ts";
 import { operatingWorking } from "./operating-findings.ts";
+import { USUAL_SPHERICITY } from "./slip-band.ts";
 
 /**
  * How each figure of a circuit was reached.
@@ -210,11 +211,25 @@ function cleaningWorking(input: CircuitInput, { cleaning, slowestAnnulus }: Circ
       unit: "m/s",
       source: recalledFrom("Chien 1971"),
     },
+    ...(slip.form === "sphericity"
+      ? [
+          {
+            name: "slip speed, sphericity",
+            relation: "f v² = (4/3) g d Δρ/ρ, log f = A + B log Re + C (log Re)², μ = τw (D - d)/(12 V)",
+            inputs: [...chipInputs, given("s", "sphericity of the chip", USUAL_SPHERICITY, "-", "Guo & Liu 2011")],
+            value: slip.shaped,
+            unit: "m/s",
+            source: readIn("Guo & Liu 2011, Applied Drilling Circulation Systems"),
+          },
+        ]
+      : []),
     {
       name: "transport ratio",
       relation: "F = 1 - Vs/V",
       inputs: [
-        given("Vs", "slip speed, mean of two methods", slip.speed.mid, "m/s", "slip speed, Moore and Chien"),
+        slip.form
+          ? given("Vs", "slip speed", slip.speed.mid, "m/s", `slip speed, ${slip.form}`)
+          : given("Vs", "slip speed, mean of two forms", slip.speed.mid, "m/s", "slip speed, Moore and Chien"),
         given("V", "uphole speed", slowestAnnulus.speed, "m/s", `uphole speed, ${slowestAnnulus.name}`),
       ],
       value: transportRatio.mid,

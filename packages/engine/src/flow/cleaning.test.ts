@@ -5,7 +5,7 @@ import { conduitSpeed } from "./conduit.ts";
 import { COOLING_FLOW_FLOOR, COOLING_FLOW_PER_DIAMETER, coolingFlow } from "./cooling-flow.ts";
 import { cuttingsShare, rateCeilingByCleaning, transportRatio, upholeSpeedForRate } from "./cuttings-load.ts";
 import { mooreSlipSpeed } from "./moore-slip-speed.ts";
-import { slipBand } from "./slip-band.ts";
+import { SLIP_FORMS, type SlipForm, slipBand } from "./slip-band.ts";
 import { sphericityDrag, sphericitySlipSpeed } from "./sphericity-slip-speed.ts";
 import { stokesSlipSpeed } from "./stokes-slip-speed.ts";
 import { LEAST_UPHOLE_SPEED, PREFERRED_UPHOLE_SPEED, UPHOLE_NEEDS } from "./uphole-need.ts";
@@ -61,6 +61,23 @@ describe("slip", () => {
     expect(slip.chien).toBeCloseTo(chienSlipSpeed(falling), 12);
     expect(slip.speed.low).toBe(Math.min(slip.moore, slip.chien));
     expect(slip.speed.high).toBe(Math.max(slip.moore, slip.chien));
+  });
+
+  it("goes by the form that is named, and still shows how far the others lie", () => {
+    const annulus = { shape: "annulus", holeDiameter: 0.155, pipeDiameter: 0.089 } as const;
+    const fluid = { model: "newtonian", density: 1000, viscosity: 1e-3 } as const;
+    const of = (form?: SlipForm) =>
+      slipBand({ chip: { size: 0.006, density: 2600 }, fluid, annulus, flow: 0.01, ...(form ? { form } : {}) });
+    const mean = of();
+    const falling = { chipSize: 0.006, chipDensity: 2600, fluidDensity: 1000, viscosity: 1e-3 };
+    expect(of("Moore").speed.mid).toBe(mean.moore);
+    expect(of("Chien").speed.mid).toBe(mean.chien);
+    expect(of("sphericity").speed.mid).toBeCloseTo(sphericitySlipSpeed({ ...falling, sphericity: 0.8 }), 12);
+    for (const form of SLIP_FORMS) {
+      const { speed } = of(form);
+      expect(speed.low).toBeLessThanOrEqual(Math.min(mean.speed.low, speed.mid));
+      expect(speed.high).toBeGreaterThanOrEqual(Math.max(mean.speed.high, speed.mid));
+    }
   });
 });
 

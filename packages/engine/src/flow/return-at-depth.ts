@@ -23,17 +23,18 @@ export interface ReturnAtDepth extends ReturnCleaning {
 }
 
 /**
- * What the return lifts with the bit at one depth, and how long chips take up. Of the two methods of slip the faster fall
+ * What the return lifts with the bit at one depth, and how long chips take up. Of the forms of slip the fastest fall
  * counts for the times: those are the last chips to come.
  *
  * @throws RangeError when an input is out of range or a pipe does not fit its hole
  * @source (d) relations of slip, transport and rise, each naming its own source
  */
 export function returnAtDepth(input: ReturnAtDepthInput): ReturnAtDepth {
-  const { flow, chip, fluid, connectionTime } = input;
+  const { flow, chip, fluid, slipForm, connectionTime } = input;
+  const form = slipForm ? { form: slipForm } : {};
   const stretches = annulusSections(input)
     .map(({ annulus, length }): RisingStretch => {
-      const slipSpeed = slipBand({ chip, fluid, annulus, flow }).speed.high;
+      const slipSpeed = slipBand({ chip, fluid, annulus, flow, ...form }).speed.high;
       return { length, upholeSpeed: conduitSpeed({ flow, conduit: annulus }), slipSpeed };
     })
     .reverse();

@@ -4,7 +4,7 @@ import { type AnnulusSectionsInput, annulusSections } from "./annulus-sections.t
 import type { CleaningState, SlowestAnnulus } from "./circuit-result.ts";
 import { conduitSpeed } from "./conduit.ts";
 import { CUTTINGS_SHARE_LIMIT, rateCeilingByCleaning, transportRatio } from "./cuttings-load.ts";
-import { type Chip, slipBand } from "./slip-band.ts";
+import { type Chip, type SlipForm, slipBand } from "./slip-band.ts";
 
 /** A liquid that comes up around a string and carries chips. */
 export interface ReturnInput extends AnnulusSectionsInput {
@@ -14,6 +14,8 @@ export interface ReturnInput extends AnnulusSectionsInput {
   readonly chip: Chip;
   /** Diameter that the bit drills [m]. */
   readonly holeDiameter: number;
+  /** The form of slip that the middle goes by; the mean of Moore and Chien where none is named. */
+  readonly slipForm?: SlipForm;
   /** Largest share of cuttings allowed; that of practice where not given [-]. */
   readonly shareLimit?: number;
 }
@@ -30,12 +32,12 @@ export interface ReturnCleaning extends Pick<CleaningState, "slip" | "transportR
  * @source (d) relations of slip, transport and cuttings load, each naming its own source
  */
 export function returnCleaning(input: ReturnInput): ReturnCleaning {
-  const { flow, chip, fluid, holeDiameter, shareLimit = CUTTINGS_SHARE_LIMIT } = input;
+  const { flow, chip, fluid, holeDiameter, slipForm, shareLimit = CUTTINGS_SHARE_LIMIT } = input;
   const slowestAnnulus = annulusSections(input)
     .map(({ name, annulus }): SlowestAnnulus => ({ name, annulus, speed: conduitSpeed({ flow, conduit: annulus }) }))
     .reduce((least, one) => (one.speed < least.speed ? one : least));
   const { annulus, speed: upholeSpeed } = slowestAnnulus;
-  const slip = slipBand({ chip, fluid, annulus, flow });
+  const slip = slipBand({ chip, fluid, annulus, flow, ...(slipForm ? { form: slipForm } : {}) });
   const ratio = mapBand(slip.speed, (slipSpeed) => transportRatio({ slipSpeed, upholeSpeed }));
   const ceilingAt = (risen: number) => rateCeilingByCleaning({ shareLimit, holeDiameter, transportRatio: risen, flow });
   return {

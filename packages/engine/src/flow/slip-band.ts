@@ -3,6 +3,7 @@ import { type Band, band, requirePositive } from "../quantity/index.ts";
 import { chienSlipSpeed } from "./chien-slip-speed.ts";
 import { type Annulus, conduitSpeed, hydraulicDiameter } from "./conduit.ts";
 import { mooreSlipSpeed } from "./moore-slip-speed.ts";
+import { sphericitySlipSpeed } from "./sphericity-slip-speed.ts";
 import { wallShear } from "./wall-shear.ts";
 
 /**
@@ -20,6 +21,19 @@ export interface Chip {
   readonly density: number;
 }
 
+/** The published forms by which a chip's fall can be told. */
+export const SLIP_FORMS = ["Moore", "Chien", "sphericity"] as const;
+
+/** One of the published forms. */
+export type SlipForm = (typeof SLIP_FORMS)[number];
+
+/**
+ * Sphericity of a chip whose shape nobody gave [-].
+ *
+ * @source (a) Guo & Liu 2011, Applied Drilling Circulation Systems, the chip of its example
+ */
+export const USUAL_SPHERICITY = 0.8;
+
 /** What `slipBand` needs. */
 export interface SlipBandInput {
   readonly chip: Chip;
@@ -27,27 +41,35 @@ export interface SlipBandInput {
   readonly annulus: Annulus;
   /** Pump flow [m³/s]. */
   readonly flow: number;
+  /** The form that the middle goes by; the mean of Moore and Chien where none is named. */
+  readonly form?: SlipForm;
 }
 
-/** How fast chips fall behind the rising fluid, by two methods. */
+/** How fast chips fall behind the rising fluid, by the published forms. */
 export interface SlipBand {
-  /** Slip speed; sides are the two methods, middle their mean [m/s]. */
+  /** Slip speed; sides are the slowest and the fastest form looked at, middle the one named or the mean [m/s]. */
   readonly speed: Band;
+  /** The form that the middle goes by; absent where it is the mean. */
+  readonly form?: SlipForm;
   /** By Moore, with the apparent viscosity at the annulus wall [m/s]. */
   readonly moore: number;
   /** By Chien, with PV and YP at the chip [m/s]. */
   readonly chien: number;
+  /** By the drag of a chip of usual sphericity, with the apparent viscosity at the annulus wall [m/s]. */
+  readonly shaped: number;
 }
 
 /**
- * Slip of a chip in a vertical annulus, as a band from two published methods that differ by up to a factor of two.
+ * Slip of a chip in a vertical annulus, as a band from published forms that differ by up to a factor of two: Moore and Chien,
+ * and the third where it is asked for.
  *
- * Moore with μ = τw (D - d)/(12 V), Chien with μ = PV + YP d/(8 V); V the uphole speed, d the chip's size in the second.
+ * Moore and the sphericity form with μ = τw (D - d)/(12 V), Chien with μ = PV + YP d/(8 V); V the uphole speed, d the
+ * chip's size in the last.
  *
  * @throws RangeError when an input is not positive, the chip would float, or the pipe does not fit the hole
- * @source (b) Moore 1974 and Chien 1971, recalled
+ * @source (b) Moore 1974 and Chien 1971, recalled; (a) Guo & Liu 2011 for the third
  */
-export function slipBand({ chip, fluid, annulus, flow }: SlipBandInput): SlipBand {
+export function slipBand({ chip, fluid, annulus, flow, form }: SlipBandInput): SlipBand {
   requirePositive({ chipSize: chip.size, chipDensity: chip.density });
   const upholeSpeed = conduitSpeed({ flow, conduit: annulus });
   const { stress } = wallShear({ fluid, conduit: annulus, flow });
@@ -55,7 +77,13 @@ export function slipBand({ chip, fluid, annulus, flow }: SlipBandInput): SlipBan
   const falling = (viscosity: number) => {
     return { chipSize: chip.size, chipDensity: chip.density, fluidDensity: fluid.density, viscosity };
   };
-  const moore = mooreSlipSpeed(falling((stress * hydraulicDiameter(annulus)) / (12 * upholeSpeed)));
+  const atWall = falling((stress * hydraulicDiameter(annulus)) / (12 * upholeSpeed));
+  const moore = mooreSlipSpeed(atWall);
+  const shaped = sphericitySlipSpeed({ ...atWall, sphericity: USUAL_SPHERICITY });
   const chien = chienSlipSpeed(falling(plasticViscosity + (yieldPoint * chip.size) / (8 * upholeSpeed)));
-  return { speed: band(Math.min(moore, chien), (moore + chien) / 2, Math.max(moore, chien)), moore, chien };
+  const byForm: Readonly<Record<SlipForm, number>> = { Moore: moore, Chien: chien, sphericity: shaped };
+  const looked = [moore, chien, ...(form ? [byForm[form]] : [])];
+  const mid = form ? byForm[form] : (moore + chien) / 2;
+  const speed = band(Math.min(...looked), mid, Math.max(...looked));
+  return { speed, ...(form ? { form } : {}), moore, chien, shaped };
 }

@@ -50,7 +50,7 @@ export function ceilingDrawing({ joints, from, title, units }: DepthDrawingInput
     drawing: [
       panelAxes(rates, {
         up: rateUnit,
-        heading: "Blue: what the flow cleans, dashed its two methods; brown: what the bit does",
+        heading: "Blue: what the flow cleans, dashed by the forms of slip; brown: what the bit does",
       }),
       ...bedMarks(rates, joints, depth),
       ...draw(rates, low, STEEL.face, "ceiling-low", "1.4 0.8"),

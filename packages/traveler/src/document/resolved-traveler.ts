@@ -1,4 +1,4 @@
-import type { Band, Finding, PriceSheet } from "@bitwright/engine";
+import type { Band, Finding, PriceSheet, SlipForm } from "@bitwright/engine";
 import type { ResolvedBit } from "./resolved-bit.ts";
 import type { ResolvedInquiry } from "./resolved-inquiry.ts";
 
@@ -84,6 +84,8 @@ export interface ResolvedOverrides {
   readonly rotarySpeed?: number;
   /** Flow to work with [m³/s]. */
   readonly flow?: number;
+  /** The form of slip that cleaning goes by. */
+  readonly slip?: SlipForm;
   readonly limits: LimitOverrides;
 }
 

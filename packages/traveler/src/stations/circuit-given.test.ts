@@ -60,6 +60,17 @@ describe("a job worked up", () => {
     });
   });
 
+  it("goes by the form of slip that was named, in the circuit as in the return of every bed", () => {
+    const pump = { flow: "150 gpm", pressureRating: "400 psi" };
+    const usual = worked(pump).flow;
+    const slow = worked(pump, { slip: "Chien" }).flow;
+    expect(slow.circuit?.cleaning.slip.form).toBe("Chien");
+    expect(slow.circuit?.cleaning.slip.speed.mid).toBe(usual.circuit?.cleaning.slip.chien);
+    // In this mud Chien has the chips fall faster than Moore, so that less is cleaned.
+    expect(slow.beds.length).toBeGreaterThan(0);
+    for (const [k, bed] of slow.beds.entries()) expect(bed.rateCeiling.mid).toBeLessThan(usual.beds[k].rateCeiling.mid);
+  });
+
   it("goes by what a piston pump still gives at its rating", () => {
     const { flow } = worked({ flow: "150 gpm", pressureRating: "40 psi" });
     expect(flow.heldBy).toBe("pressure rating");

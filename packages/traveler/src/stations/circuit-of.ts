@@ -58,6 +58,7 @@ export function circuitOf(
     hole: holeAbove(inquiry),
     holeDiameter: bitHole.diameter,
     limits: flowLimitsOf(overrides.limits),
+    ...(overrides.slip ? { slipForm: overrides.slip } : {}),
   };
 }
 

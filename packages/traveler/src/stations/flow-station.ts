@@ -73,7 +73,7 @@ export function flowStation(
   };
 }
 
-/** The rate at which the cuttings reach their limit, by the middle of the slip methods; absent without a liquid [m/s]. */
+/** The rate at which the cuttings reach their limit, by the middle of the forms of slip; absent without a liquid [m/s]. */
 export function cleaningRate(
   traveler: ResolvedTraveler,
   washed: WashedBit,

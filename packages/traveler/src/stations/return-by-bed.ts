@@ -82,7 +82,7 @@ export function returnByBed(
 function workingOf(bed: ReturnInBed, { inquiry, prices }: ResolvedTraveler, pumped: number): Working[] {
   const { name, slip, slowestAnnulus, rateCeiling, depth, bottomsUpTime, chipsUpTime, circulationTime } = bed;
   const flow = given("Q", "flow", pumped, "m³/s", "flow that the pump gives");
-  const fall = given("Vs", "slip, the faster of two methods", slip.speed.high, "m/s", "slip in the slowest annulus");
+  const fall = given("Vs", "slip, the fastest of the forms", slip.speed.high, "m/s", "slip in the slowest annulus");
   const speed = given("V", "uphole speed at the slowest", slowestAnnulus.speed, "m/s", slowestAnnulus.name);
   const at = given("L", "depth of the bit", depth, "m", name);
   const source = derivedFrom("chips rise at the uphole speed less their slip, stretch by stretch of annulus");
@@ -93,7 +93,13 @@ function workingOf(bed: ReturnInBed, { inquiry, prices }: ResolvedTraveler, pump
       inputs: [
         flow,
         speed,
-        given("Vs", "slip, middle of two methods", slip.speed.mid, "m/s", "slip in the slowest annulus"),
+        given(
+          "Vs",
+          slip.form ? `slip, by ${slip.form}` : "slip, mean of Moore and Chien",
+          slip.speed.mid,
+          "m/s",
+          "slip in the slowest annulus",
+        ),
         given("D", "hole diameter", inquiry.bitHole.diameter, "m", "hole"),
       ],
       value: rateCeiling.mid,

@@ -36,6 +36,7 @@ export function resolveOverrides(
       weight: weightOf(given.weight, bitDiameter),
       rotarySpeed: given.rotarySpeed?.si,
       flow: given.flow?.si,
+      slip: given.slip,
     }),
     limits: present({
       coolingFlow: limits?.coolingFlow?.si,

@@ -1,5 +1,6 @@
+import { SLIP_FORMS } from "@bitwright/engine";
 import * as z from "zod";
-import { section } from "../plain-field.ts";
+import { choice, section } from "../plain-field.ts";
 import { quantity } from "../quantity-field.ts";
 import { RATE, SPEED_TO_WORK_WITH, weightField } from "./inquiry.ts";
 import { rockProperties } from "./rock.ts";
@@ -13,6 +14,10 @@ export const overridesSchema = section("Values set over those of the program; ev
   weight: weightField("Weight on the bit to work with.").optional(),
   rotarySpeed: quantity("rotary speed", "Rotary speed to work with.", SPEED_TO_WORK_WITH).optional(),
   flow: quantity("flow", "Flow to work with.", { least: "1 gpm", most: "5000 gpm" }).optional(),
+  slip: choice(
+    "The published form of the fall of chips that cleaning goes by; the mean of Moore and Chien where none is named.",
+    SLIP_FORMS,
+  ).optional(),
   limits: section("Limits in place of the program's.", {
     coolingFlow: quantity("flow", "Least flow that cools the bit.", { least: "0 gpm", most: "5000 gpm" }).optional(),
     upholeSpeed: quantity("uphole speed", "Least uphole speed that cleans.", {
