@@ -104,9 +104,9 @@ describe("power and fuel", () => {
   });
 
   it("a mud rig burns what the trade sees while it drills", () => {
-    // By hand: 25.7/.75 + 21.88/.7 + 20 hp are 85.5 hp, 43 % of 200, and 4.3 gal/h.
+    // By hand: 25.704/.75 to turn, 21.875/.7 to pump, .091/.75 to push and .15 of 200 hp are 95.6 hp, 48 %, and 4.85 gal/h.
     const [bed] = mudRig.beds;
-    expectClose(bed.enginePower.mid / horsepower, 25.704 / 0.75 + (150 * 250) / 1714.29 / 0.7 + 20.24, 2e-3);
+    expectClose(bed.enginePower.mid / horsepower, 25.704 / 0.75 + 21.875 / 0.7 + 0.0909 / 0.75 + 30, 1e-3);
     expect(bed.engineShare.mid).toBeGreaterThan(0.4);
     expect(bed.engineShare.mid).toBeLessThan(0.6);
     expect(bed.fuelFlow.mid / gallonPerHour).toBeGreaterThan(4);

@@ -16,11 +16,12 @@ export const ROTARY_EFFICIENCY: Band = { low: 0.65, mid: 0.75, high: 0.85 };
 export const PUMP_EFFICIENCY: Band = { low: 0.6, mid: 0.7, high: 0.8 };
 
 /**
- * Share of its rated power that an engine spends on itself and on what it turns along: fan, alternator, oil pumps that idle [-].
+ * Share of its rated power that an engine spends on itself and on what it turns along: fan, alternator, oil pumps that idle,
+ * and the worse use of fuel at part load [-].
  *
  * @source (c) common practice, no source
  */
-export const ENGINE_OWN_SHARE = 0.1;
+export const ENGINE_OWN_SHARE = 0.15;
 
 /**
  * Load from which an engine has little left for a hard streak, as a share of its rated power [-].

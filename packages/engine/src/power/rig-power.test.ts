@@ -26,24 +26,24 @@ describe("power of a rig", () => {
   const { beds, timeOnBottom, fuelVolume, meanFuelFlow, working } = rigPower(rig);
   const [bed] = beds;
 
-  it("is what arrives over the efficiency of the drives, and the engine's tenth", () => {
+  it("is what arrives over the efficiency of the drives, and the engine's own share", () => {
     expect(bed.parts.rotaryPower).toBeCloseTo(10_800 / 0.75, 6);
     expect(bed.parts.pumpPower).toBeCloseTo(8000 / 0.7, 6);
     expect(bed.parts.feedPower).toBeCloseTo(10 / 0.75, 6);
-    expect(bed.parts.ownPower).toBeCloseTo(10_000, 6);
-    expect(bed.enginePower.mid).toBeCloseTo(14_400 + 11_428.57 + 13.33 + 10_000, 1);
-    expect(bed.enginePower.low).toBeCloseTo(10_810 / 0.85 + 8000 / 0.8 + 10_000, 6);
-    expect(bed.enginePower.high).toBeCloseTo(10_810 / 0.65 + 8000 / 0.6 + 10_000, 6);
-    expect(bed.engineShare.mid).toBeCloseTo(0.3584, 4);
+    expect(bed.parts.ownPower).toBeCloseTo(15_000, 6);
+    expect(bed.enginePower.mid).toBeCloseTo(14_400 + 11_428.57 + 13.33 + 15_000, 1);
+    expect(bed.enginePower.low).toBeCloseTo(10_810 / 0.85 + 8000 / 0.8 + 15_000, 6);
+    expect(bed.enginePower.high).toBeCloseTo(10_810 / 0.65 + 8000 / 0.6 + 15_000, 6);
+    expect(bed.engineShare.mid).toBeCloseTo(0.4084, 4);
   });
 
   it("burns fuel by the load while drilling, and for handling and the trip out", () => {
     // 0.36 lb/(hp·h) at 7.1 lb/gal is 0.050704 gal/(hp·h); 745.7 W a horsepower, 3.785412 L a gallon.
     const perJoule = ((0.36 / 7.1) * 3.785412e-3) / (745.7 * 3600);
-    expect(bed.fuelFlow.mid / (35_841.9 * perJoule)).toBeCloseTo(1, 4);
+    expect(bed.fuelFlow.mid / (40_841.9 * perJoule)).toBeCloseTo(1, 4);
     expect((bed.fuelPerLength?.mid ?? 0) / (bed.fuelFlow.mid / 0.01)).toBeCloseTo(1, 9);
     expect(timeOnBottom).toBeCloseTo(3600, 6);
-    const volume = (35_841.9 * 3600 + 10_000 * 3600 + 1e6) * perJoule;
+    const volume = (40_841.9 * 3600 + 15_000 * 3600 + 1e6) * perJoule;
     expect(fuelVolume.mid / volume).toBeCloseTo(1, 4);
     expect(meanFuelFlow.mid / (volume / 7200)).toBeCloseTo(1, 4);
   });
@@ -84,12 +84,12 @@ describe("power of a rig", () => {
 
 describe("remarks on the engine", () => {
   it("tell of one that is short, may be short, or has little left", () => {
-    // Load at the middle 25.84 kW and at the worst drives 29.96 kW, each with a tenth of the rating.
+    // Load at the middle 25.84 kW and at the worst drives 29.96 kW, each with 0.15 of the rating.
     expect(codes(rig)).toEqual([]);
-    expect(codes({ ...rig, enginePower: 28e3 })).toEqual(["caution power.engine-short"]);
-    expect(codes({ ...rig, enginePower: 30e3 })).toEqual(["note power.engine-doubtful"]);
-    expect(codes({ ...rig, enginePower: 33.5e3 })).toEqual(["note power.engine-near-full"]);
-    expect(codes({ ...rig, enginePower: 36e3 })).toEqual([]);
+    expect(codes({ ...rig, enginePower: 30e3 })).toEqual(["caution power.engine-short"]);
+    expect(codes({ ...rig, enginePower: 35e3 })).toEqual(["note power.engine-doubtful"]);
+    expect(codes({ ...rig, enginePower: 36e3 })).toEqual(["note power.engine-near-full"]);
+    expect(codes({ ...rig, enginePower: 38e3 })).toEqual([]);
   });
 });
 

@@ -4,18 +4,21 @@ import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
 import { cellOf, oneLine, paragraph } from "./card-lines.ts";
 import type { BlownWith, CardPaper } from "./card-paper.ts";
 
-const GROUND_COLUMNS = 21;
+const GROUND_COLUMNS = 25;
 /** Columns of the table of beds: width and side. */
 const BED_COLUMNS = [
-  [6, "right"],
-  [6, "right"],
+  [5, "right"],
+  [5, "right"],
   [GROUND_COLUMNS, "left"],
-  [13, "right"],
+  [11, "right"],
   [5, "right"],
   [6, "right"],
   [9, "right"],
   [7, "right"],
 ] as const;
+
+/** Columns before the name of the ground. */
+const INDENT = 12;
 
 function bedLine(cells: readonly string[]): string {
   return cells
@@ -25,16 +28,20 @@ function bedLine(cells: readonly string[]): string {
 }
 
 /** The table of beds: how to run the bit in each, and the rule of thumb under it. */
-export function bedLines({ rows }: CardContent, { units, blownWith }: CardPaper, remarks: number): string[] {
+export function bedLines(
+  { rows }: CardContent,
+  { units, blownWith }: CardPaper,
+  { remarks, tight = false }: { readonly remarks: number; readonly tight?: boolean },
+): string[] {
   const length = cardUnit("depth", units);
   const pumped = blownWith === undefined;
   return [
-    bedLine(["FROM", "TO", "GROUND", "WEIGHT ON BIT", "TURN", "FLOW", "EXPECT", pumped ? "CLEANS" : ""]),
+    bedLine(["FROM", "TO", "GROUND", "ON THE BIT", "TURN", "FLOW", "EXPECT", pumped ? "CLEANS" : ""]),
     bedLine([
       length,
       length,
       "",
-      `${cardUnit("force", units)} with pipe`,
+      `${cardUnit("force", units)} w/ pipe`,
       "rpm",
       pumped ? cardUnit("flow", units) : "",
       cardUnit("rate", units),
@@ -44,10 +51,7 @@ export function bedLines({ rows }: CardContent, { units, blownWith }: CardPaper,
       ...bedRow(row, units, pumped),
       ...row.remarks.slice(0, row.drilled ? remarks : 0).flatMap(remark),
     ]),
-    ...thumb(rows, units),
-    ...(rows.some(({ rateCeiling }) => rateCeiling)
-      ? ["CLEANS: the fastest rate whose chips this flow carries; drill no faster."]
-      : []),
+    ...(tight ? paragraph("", legend(rows, units, SHORT).join(" ")) : legend(rows, units, LONG)),
     ...(rows.some(byRate)
       ? paragraph("", "by rate: too soft to set a weight. Feed to the rate expected, hold the string's weight back.")
       : []),
@@ -68,7 +72,7 @@ function bedRow(row: CardRow, units: UnitSystem, pumped: boolean): string[] {
   const ground = oneLine(row.ground);
   if (!row.drilled) {
     const why = oneLine(row.remarks[0] ?? "").replace(/^Not with this bit\.\s*/, "");
-    return paragraph(bedLine([...depths, ""]).padEnd(14), `${ground}: NOT THIS BIT. ${why}`);
+    return paragraph(bedLine([...depths, ""]).padEnd(INDENT), `${ground}: NOT THIS BIT. ${why}`);
   }
   const [first, ...more] = paragraph("", row.verdict === "fit" ? ground : `! ${ground}`, GROUND_COLUMNS);
   const flow = pumped ? row.flow : undefined;
@@ -85,11 +89,25 @@ function byRate({ drilled, weight }: CardRow): boolean {
 }
 
 function remark(text: string): string[] {
-  return paragraph(`${" ".repeat(14)}- `, text);
+  return paragraph(`${" ".repeat(INDENT)}- `, text);
 }
 
-/** The rule of thumb beside the computed figures, as a range over the beds. */
-function thumb(rows: readonly CardRow[], units: UnitSystem): string[] {
+/** What the marks of the table mean, at length and where room is short. */
+const LONG = {
+  care: "! fit with care: stay at the low end, watch the signs below.",
+  cleans: "CLEANS: the fastest rate whose chips this flow carries; drill no faster.",
+} as const;
+const SHORT = {
+  care: "!: with care, at the low end.",
+  cleans: "CLEANS: drill no faster, the flow carries no more.",
+} as const;
+
+/** The rule of thumb beside the computed figures, as a range over the beds, and what the marks mean. */
+function legend(
+  rows: readonly CardRow[],
+  units: UnitSystem,
+  { care, cleans }: Readonly<Record<keyof typeof LONG, string>>,
+): string[] {
   const over = (figures: readonly (CardFigure | undefined)[]) => {
     const known = figures.filter((figure) => figure !== undefined);
     if (known.length === 0) return "";
@@ -98,9 +116,9 @@ function thumb(rows: readonly CardRow[], units: UnitSystem): string[] {
   };
   const weight = over(rows.map(({ practiceWeight }) => practiceWeight));
   const speed = over(rows.map(({ practiceSpeed }) => practiceSpeed));
-  const care = rows.some(({ drilled, verdict }) => drilled && verdict !== "fit");
   return [
     ...(weight && speed ? [`Rule of thumb (common practice): ${weight} at ${speed}.`] : []),
-    ...(care ? ["! fit with care: stay at the low end, watch the signs below."] : []),
+    ...(rows.some(({ drilled, verdict }) => drilled && verdict !== "fit") ? [care] : []),
+    ...(rows.some(({ rateCeiling }) => rateCeiling) ? [cleans] : []),
   ];
 }

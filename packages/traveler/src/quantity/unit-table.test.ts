@@ -23,6 +23,7 @@ describe("factors against their published values", () => {
     ["volume", "gal", 3.785411784e-3],
     ["money per volume", "/gal", 1 / 3.785411784e-3],
     ["volume", "bbl", 0.158987294928],
+    ["volume per length", "gal/ft", 3.785411784e-3 / 0.3048],
     ["flow", "gpm", 6.30901964e-5],
     ["air flow", "cfm", 4.719474432e-4],
     ["density", "ppg", 119.826427],
