@@ -77,7 +77,7 @@ function over(work: (side: Side) => number): Band {
 const OTHER_SIDE: Readonly<Record<Side, Side>> = { low: "high", mid: "mid", high: "low" };
 
 /** Hydraulic power that a pump gives; none where nothing moves [W]. */
-export function pumpedPower(pump: PumpAtWork | undefined): number {
+function pumpedPower(pump: PumpAtWork | undefined): number {
   if (!pump || !(pump.flow > 0 && pump.pressure > 0)) return 0;
   return hydraulicPower({ flow: pump.flow, pressureDrop: pump.pressure });
 }

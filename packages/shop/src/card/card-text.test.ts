@@ -110,7 +110,7 @@ describe("cardText", () => {
     expect(text).toMatch(
       /38 {4}44 chert gravel with a long name that does not fit: NOT THIS BIT\.\s+Use:\s+roller, hammer/,
     );
-    expect(text).toMatch(/! limestone, broken at the +4,800-6,120.*\n +top/);
+    expect(text).toMatch(/! limestone, broken at +4,800-6,120.*\n +the top/);
     expect(text).toContain("CASE TO 45 ft BEFORE THIS BIT GOES IN");
     expect(text).toContain("Rule of thumb (common practice): 6,130 lbf at 90 rpm.");
   });
