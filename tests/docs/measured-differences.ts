@@ -462,6 +462,32 @@ export const COMPARED: Readonly<Record<string, readonly ComparedGroup[]>> = {
       kind: "read",
     },
   ],
+  rings: [
+    {
+      of: /^gauge > a bit in its ring > undergauge/,
+      what: "undergauge over the gap in a ring, by first order and exactly",
+      source: "circles and chords",
+      kind: "derived",
+    },
+    {
+      of: /^gauge > a bit in its ring > a gap/,
+      what: "a gap of 0.100 in on three wings",
+      source: "the two-thirds rule, in inches and sixteenths",
+      kind: "derived",
+    },
+    {
+      of: /^gauge > a bit in its ring > rings/,
+      what: "bores of the go and no-go rings of 6 1/4 in",
+      source: "ring practice of API Spec 7",
+      kind: "recalled",
+    },
+    {
+      of: /^gauge > a bit in its ring > grows/,
+      what: "growth by 20 °F, printed to one figure",
+      source: "6.5 millionths for each °F",
+      kind: "derived",
+    },
+  ],
   "practice figures": [
     {
       of: /^advice > weight, speed and break-in/,
