@@ -134,6 +134,16 @@ describe("cardText", () => {
     expect(page).toMatch(/2,?000 +4,800/);
   });
 
+  it("cuts no figure, however heavy or deep", () => {
+    const heavy = { wanted: pounds(112_000), string: pounds(234_000), force: pounds(122_000) };
+    const feed = [15_000, 19_990, 20_000].map((feet) => ({ ...feedAt(feet), ...heavy }));
+    const rows = [{ ...drilled("shale", 12_000, 20_000, { weight: pounds(112_000, 118_000) }), feed }];
+    const page = cardText({ ...content, rows }, paper);
+    expect(page).toMatch(/12,000 20,000 shale +112,000-118,000 +90 /);
+    expect(page).toMatch(/20,000 112,000 234,000 HOLD 122,000/);
+    expect(Math.max(...page.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
   it("says how hard to make the bit up, and that the rig cannot where it cannot", () => {
     const pound = 1.3558179483;
     const makeUp = { thread: "3 1/2 REG", torque: { kind: "torque", value: 6600 * pound } } as const;
