@@ -21,7 +21,7 @@ function engineFindings({ enginePower: limit }: RigPowerInput, { name, enginePow
   const held = { where: `engine, in ${name}`, value: enginePower.mid, limit, unit: "W" };
   if (enginePower.mid > limit) {
     const message =
-      "Turning, pumping and the engine's own needs ask for more than the engine is rated for: it drags down and rotary or pump stall. Ease weight or speed, pump less, or a larger engine.";
+      "Turning, pumping or blowing, and the engine's own needs ask for more than it is rated for: it drags down, and rotary or pump stall. Ease weight or speed, pump less, or a larger engine.";
     return [{ ...held, code: "power.engine-short", severity: "caution", message, source: LOAD }];
   }
   if (enginePower.high > limit) {

@@ -51,7 +51,7 @@ export function powerDrawing({ power, title, units }: PowerDrawingInput): string
   const hardest = beds.reduce((most, bed) => (bed.enginePower.mid > most.enginePower.mid ? bed : most));
   const words = [
     `Most in ${hardest.name}: ${figures.of("power", hardest.enginePower.mid)} of ${figures.of("power", ratedPower)}, ${figures.of("share", hardest.engineShare.mid)}.`,
-    "Whisker: what drives and pump may lose, by common practice. With each bar: share of the rating, fuel while drilling.",
+    "Whisker: what drives and pump may lose, by common practice; nothing of what is not known of the ground.",
   ];
   return drawingSheet({
     id: "power",
@@ -126,7 +126,7 @@ function bar({ power, bed, at, panel, inUnits, figures }: BarParts): Svg {
     const x = across(high) + 2;
     return x + textWidth(words, TYPE.caption) < panel.right ? [textAt([x, middle + 1], words, TYPE.caption, halo)] : [];
   }
-  const said = `${figures.of("share", bed.engineShare.mid)}, ${figures.of("fuel flow", bed.fuelFlow.mid)}${fuel}`;
+  const said = `${figures.of("share", bed.engineShare.mid)} of the engine, ${figures.of("fuel flow", bed.fuelFlow.mid)}${fuel}`;
   return element(
     "g",
     { class: "bed-power" },
