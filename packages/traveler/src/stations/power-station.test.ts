@@ -45,6 +45,12 @@ describe("the power station", () => {
     expect(findings.map(({ code }) => code)).toContain("string.make-up-short");
   });
 
+  it("says that a thread off the list has no make-up torque here", () => {
+    const other = worked((given) => ({ ...given, pipe: { ...given.pipe, connection: "NC38" } }));
+    expect(other.string?.makeUpTorque).toBeUndefined();
+    expect(other.string?.findings.map(({ code }) => code)).toContain("string.make-up-not-listed");
+  });
+
   it("goes by the burn that was given, and remarks on one far from the load", () => {
     const own = worked((given) => ({ ...given, rig: { ...given.rig, fuelBurn: "30 gal/h" } }));
     expect((own.power?.meanFuelFlow.mid ?? 0) / (gallon / 3600)).toBeCloseTo(30, 6);

@@ -1,5 +1,8 @@
 import {
+  commonPractice,
   type FeedGauge,
+  type Finding,
+  gravestFirst,
   type JointRow,
   REGULAR_CONNECTIONS,
   type RegularThread,
@@ -83,6 +86,7 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
     targetWeight,
     hardestBed: hardest.bed.name,
     drillingTorque,
+    findings: gravestFirst([...whole.findings, ...unlistedThread(inquiry.pipe.connection, thread)]),
     joints: perBed.flatMap(({ joints }) => joints),
     // The feed is shown for the weight of each bed: its workings take the place of those for the largest weight.
     working: [
@@ -90,6 +94,21 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
       ...perBed.flatMap(({ working }) => working),
     ],
   };
+}
+
+/** A connection that the list of make-up torques does not have. */
+function unlistedThread(connection: string | undefined, thread: RegularThread | undefined): Finding[] {
+  if (connection === undefined || thread !== undefined) return [];
+  return [
+    {
+      code: "string.make-up-not-listed",
+      severity: "note",
+      where: `bit joint, ${connection}`,
+      message:
+        "The list of make-up torques has regular threads only. Ask the maker of this connection, and hold the torque of drilling against what he says.",
+      source: commonPractice(),
+    },
+  ];
 }
 
 /** The feed gauge, where its force for each unit of pressure is known. */
