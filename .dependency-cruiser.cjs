@@ -9,6 +9,7 @@ const rooms = [
   "cutting",
   "string",
   "flow",
+  "power",
   "life",
   "bench",
   "ledger",

@@ -98,6 +98,25 @@ describe("bitwright depth", () => {
   });
 });
 
+describe("bitwright power", () => {
+  it("tells what each bed asks of the engine, and draws it", () => {
+    const { status, out, err } = bitwright("power", houseWell, "--out", join(folder.path, "power"));
+    expect([status, err]).toEqual([0, ""]);
+    expect(out).toMatch(/^ground +turning +mud pump/);
+    expect(out).toMatch(/The engine is rated 150 hp/);
+    expect(sheetsIn("power")).toEqual(["power.csv", "power.svg"]);
+    const { beds, working } = JSON.parse(bitwright("power", houseWell, "--json").out);
+    expect(beds).toHaveLength(4);
+    expect(working.map(({ name }: { name: string }) => name)).toContain("mean fuel over the hole");
+  });
+
+  it("says so where the bit drills nothing", () => {
+    const granite = folder.file("granite-power.json", ODD_TRAVELERS["only granite"]);
+    expect(bitwright("power", granite).out).toBe("No bed of this hole is drilled with this bit.\n");
+    expect(JSON.parse(bitwright("power", granite, "--json").out)).toEqual({ beds: [], findings: [], working: [] });
+  });
+});
+
 describe("bitwright stability", () => {
   it("tells balance, boundaries and steady speeds, and draws each of them", () => {
     const { status, out, err } = bitwright(

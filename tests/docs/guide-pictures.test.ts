@@ -7,6 +7,7 @@ import {
   flowSheets,
   lifeSheets,
   mapSheets,
+  powerSheets,
   type Sheet,
   sheetsOf,
   stabilitySheets,
@@ -31,6 +32,7 @@ const COMMANDS = {
   work: (workup: Workup) => sheetsOf(workup, options),
   map: (workup: Workup) => mapSheets(workup, mapStudy(workup), options),
   depth: (workup: Workup) => depthSheets(workup, depthStudy(workup), options),
+  power: (workup: Workup) => powerSheets(workup, options),
   stability: (workup: Workup) => stabilitySheets(workup, stabilityStudy(workup, { speeds: 2 }), options),
   bands: (workup: Workup) => bandsSheets(workup, bandsStudy(workup, { samples: 100 }), options),
   rank: (workup: Workup) => {
@@ -61,6 +63,7 @@ const PICTURES: Readonly<Record<string, Picture>> = {
   "measured-bit-profile": { traveler: "measured-bit", command: "work", sheet: "profile.svg", page: "measured-bit.md" },
   "house-well-map": { traveler: "house-well", command: "map", sheet: "map-4.svg", page: "studies.md" },
   "house-well-weight": { traveler: "house-well", command: "depth", sheet: "weight-by-depth.svg", page: "studies.md" },
+  "house-well-power": { traveler: "house-well", command: "power", sheet: "power.svg", page: "studies.md" },
   "house-well-crossing": { traveler: "house-well", command: "stability", sheet: "crossing-2.svg", page: "studies.md" },
   "house-well-bands": { traveler: "house-well", command: "bands", sheet: "bands.svg", page: "studies.md" },
   "house-well-choice": { traveler: "house-well", command: "rank", sheet: "choice.svg", page: "studies.md" },

@@ -416,6 +416,38 @@ export const COMPARED: Readonly<Record<string, readonly ComparedGroup[]>> = {
     },
     { of: /^string > turning/, what: "rotary power, advance of a turn", source: "algebra", kind: "derived" },
   ],
+  "power and fuel": [
+    {
+      of: /^power > .*350 psi: power/,
+      what: "compressor of 750 to 1,150 cfm at 350 psi",
+      source: "adiabatic compression in two stages, worked apart from the program",
+      kind: "derived",
+    },
+    {
+      of: /^power > .*350 psi: fuel/,
+      what: "fuel of its engine",
+      source: "the same at 0.36 lb/(hp·h), 7.1 lb/gal",
+      kind: "derived, common practice",
+    },
+    {
+      of: /^power > .*fuel of one horsepower/,
+      what: "fuel of one horsepower, 0.051 gal/h",
+      source: "no source",
+      kind: "common practice",
+    },
+    {
+      of: /^power > .*torsional yield/,
+      what: "torsional yield of new pipe, five sizes",
+      source: "table of API RP 7G, to 10 lbf·ft",
+      kind: "recalled",
+    },
+    {
+      of: /^power > .*a mud rig/,
+      what: "load of an engine in one bed",
+      source: "the sum by hand in horsepower",
+      kind: "derived",
+    },
+  ],
   connections: [
     {
       of: /^string > regular connections > .*sizes/,
@@ -428,6 +460,32 @@ export const COMPARED: Readonly<Record<string, readonly ComparedGroup[]>> = {
       what: "make-up torques of thirteen subs",
       source: "API RP 7G in a trade reprint; typed in, not computed",
       kind: "read",
+    },
+  ],
+  rings: [
+    {
+      of: /^gauge > a bit in its ring > undergauge/,
+      what: "undergauge over the gap in a ring, by first order and exactly",
+      source: "circles and chords",
+      kind: "derived",
+    },
+    {
+      of: /^gauge > a bit in its ring > a gap/,
+      what: "a gap of 0.100 in on three wings",
+      source: "the two-thirds rule, in inches and sixteenths",
+      kind: "derived",
+    },
+    {
+      of: /^gauge > a bit in its ring > rings/,
+      what: "bores of the go and no-go rings of 6 1/4 in",
+      source: "ring practice of API Spec 7",
+      kind: "recalled",
+    },
+    {
+      of: /^gauge > a bit in its ring > grows/,
+      what: "growth by 20 °F, printed to one figure",
+      source: "6.5 millionths for each °F",
+      kind: "derived",
     },
   ],
   "practice figures": [
@@ -462,6 +520,7 @@ export const COMPARING_FILES = [
   "laboratory-regression",
   "layout",
   "logs",
+  "power",
   "rock-strength",
   "string",
 ] as const;

@@ -20,6 +20,7 @@ export function soundTraveler() {
         gaugeForceFactor: "7.5 lbf/psi",
         feedGaugeZero: "40 psi",
         drag: "200 lbf",
+        enginePower: "180 hp",
       },
       pump: { name: "duplex", flow: "180 gpm", pressureRating: "300 psi", surfaceGear: "75 ft", lumpSize: "1/2 in" },
       pipe: {
@@ -28,6 +29,8 @@ export function soundTraveler() {
         weight: "13.3 lb/ft",
         jointLength: "20 ft",
         connection: "3-1/2 REG",
+        subDiameter: "4 1/2 in",
+        yieldStrength: "75 ksi",
       },
       collars: [{ outsideDiameter: "4 3/4 in", bore: "2 1/4 in", length: "30 ft", weight: "46.7 lb/ft" }],
       fluid: {

@@ -11,6 +11,7 @@ import { layoutCommand } from "./commands/layout.ts";
 import { lifeCommand } from "./commands/life.ts";
 import { mapCommand } from "./commands/map.ts";
 import { portsCommand } from "./commands/ports.ts";
+import { powerCommand } from "./commands/power.ts";
 import { rankCommand } from "./commands/rank.ts";
 import { schemaCommand } from "./commands/schema.ts";
 import { DATA_OPTION, shopCommands } from "./commands/shop.ts";
@@ -84,6 +85,10 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     .argument("<traveler>", "traveler file")
     .option("--out <folder>", "write both drawings and the table there")
     .action((file, options) => depthCommand(file, options, terminal));
+  command("power", "what each bed asks of the rig's engine, and the fuel it burns")
+    .argument("<traveler>", "traveler file")
+    .option("--out <folder>", "write the drawing and its table there")
+    .action((file, options) => powerCommand(file, options, terminal));
   command("stability", "balance, rubbing, boundaries crossed, and the speeds at which the string lets the bit be")
     .argument("<traveler>", "traveler file")
     .option("--bed <name>", "only this bed")

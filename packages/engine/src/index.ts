@@ -8,5 +8,6 @@ export * from "./geometry/index.ts";
 export * from "./ground/index.ts";
 export * from "./ledger/index.ts";
 export * from "./life/index.ts";
+export * from "./power/index.ts";
 export * from "./quantity/index.ts";
 export * from "./string/index.ts";

@@ -6,6 +6,7 @@ export * from "./face/index.ts";
 export * from "./flow/index.ts";
 export * from "./life/index.ts";
 export * from "./map/index.ts";
+export * from "./power/index.ts";
 export * from "./profile/index.ts";
 export type { SheetTitle } from "./sheet/index.ts";
 export { type Sheet, type SheetOptions, sheetsOf } from "./sheets.ts";

@@ -11,6 +11,7 @@ export {
   lifeStationInSteps,
   MOST_HOLES,
 } from "./stations/life-station.ts";
+export type { PowerStation } from "./stations/power-station.ts";
 export type { BedStability, StabilityStation } from "./stations/stability-station.ts";
 export * from "./studies/index.ts";
 export { workUp } from "./work-up.ts";

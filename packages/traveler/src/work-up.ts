@@ -7,6 +7,7 @@ import { pressureForBit } from "./stations/flow-station.ts";
 import { groundStation } from "./stations/ground-station.ts";
 import { inquiryFindings } from "./stations/inquiry-station.ts";
 import { lifeStation } from "./stations/life-station.ts";
+import { powerStation } from "./stations/power-station.ts";
 import { stabilityStation } from "./stations/stability-station.ts";
 import { stringStation } from "./stations/string-station.ts";
 import { type StationFinding, type StationName, WORKUP_FORMAT, WORKUP_VERSION, type Workup } from "./workup.ts";
@@ -17,7 +18,7 @@ export type SoundTraveler = Pick<Extract<ParsedTraveler, { ok: true }>, "resolve
 /**
  * The one pipeline: a traveler that was read without problems → the job worked up.
  *
- * ground → advice → bit → cut, flow → string → stability → life → card, each a pure function of what came before.
+ * ground → advice → bit → cut, flow → string → stability → power → life → card, each a pure function of what came before.
  */
 export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const ground = groundStation(resolved);
@@ -27,6 +28,7 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
   const { bitHole } = resolved.inquiry;
   const string = stringStation(resolved, cut.beds);
   const stability = stabilityStation(resolved, { bit, cut });
+  const power = powerStation(resolved, { cut, flow, ...(string ? { string } : {}) });
   const life = lifeStation(resolved, { advice, bit, cut, flow }, { kernel, curves: false });
   const findings = gravestFirst([
     ...named("inquiry", inquiryFindings(resolved, cut.beds)),
@@ -40,9 +42,18 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
     ...named("string", string?.findings ?? []),
     ...named("stability", stability.findings),
     ...named("flow", flow.findings),
+    ...named("power", power?.findings ?? []),
     ...named("life", life.findings),
   ]);
-  const card = cardStation(resolved, { advice, bit, cut, flow, findings, ...(string ? { string } : {}) });
+  const card = cardStation(resolved, {
+    advice,
+    bit,
+    cut,
+    flow,
+    findings,
+    ...(string ? { string } : {}),
+    ...(power ? { power } : {}),
+  });
   return {
     format: WORKUP_FORMAT,
     version: WORKUP_VERSION,
@@ -55,6 +66,7 @@ export function workUp({ resolved, assumed }: SoundTraveler): Workup {
     ...(string ? { string } : {}),
     stability,
     flow,
+    ...(power ? { power } : {}),
     life,
     card,
     findings,

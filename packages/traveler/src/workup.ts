@@ -7,6 +7,7 @@ import type { CutStation } from "./stations/cut-station.ts";
 import type { FlowStation } from "./stations/flow-station.ts";
 import type { GroundStation } from "./stations/ground-station.ts";
 import type { LifeStation } from "./stations/life-station.ts";
+import type { PowerStation } from "./stations/power-station.ts";
 import type { StabilityStation } from "./stations/stability-station.ts";
 import type { StringStation } from "./stations/string-station.ts";
 
@@ -17,7 +18,17 @@ export const WORKUP_FORMAT = "bitwright-workup";
 export const WORKUP_VERSION = 1;
 
 /** Which station of the traveler a finding comes from. */
-export type StationName = "inquiry" | "ground" | "advice" | "bit" | "cut" | "string" | "stability" | "flow" | "life";
+export type StationName =
+  | "inquiry"
+  | "ground"
+  | "advice"
+  | "bit"
+  | "cut"
+  | "string"
+  | "stability"
+  | "flow"
+  | "power"
+  | "life";
 
 /** A finding with the station that made it. */
 export interface StationFinding extends Finding {
@@ -39,6 +50,8 @@ export interface Workup {
   readonly string?: StringStation;
   readonly stability: StabilityStation;
   readonly flow: FlowStation;
+  /** Absent where the bit drills nothing of the hole. */
+  readonly power?: PowerStation;
   readonly life: LifeStation;
   readonly card: CardContent;
   /** All findings, the gravest first. */

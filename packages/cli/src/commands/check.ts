@@ -1,4 +1,4 @@
-import { gravestFirst } from "@bitwright/engine";
+import { gravestFirst, SOURCE_KIND_WORDS } from "@bitwright/engine";
 import type { UnitSystem } from "@bitwright/traveler";
 import { readTraveler } from "../read-traveler.ts";
 import type { Terminal } from "../terminal.ts";
@@ -25,5 +25,6 @@ export function checkCommand(file: string, { json }: CheckOptions, terminal: Ter
     return;
   }
   terminal.say(`Assumed, because the traveler does not say (${assumed.length}):`);
-  for (const { field, text, why } of assumed) terminal.say(`  ${field}: ${text}. ${why}`);
+  for (const { field, text, why, source } of assumed)
+    terminal.say(`  ${field}: ${text}. ${why} (${SOURCE_KIND_WORDS[source.kind]})`);
 }

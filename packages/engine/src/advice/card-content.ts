@@ -1,41 +1,21 @@
 import { type Band, commonPractice, type Finding, gravestFirst, type Source } from "../quantity/index.ts";
 import type { BreakIn } from "./break-in.ts";
+import { type CardFeed, type CardFeedInput, cardFeed } from "./card-feed.ts";
+import { type CardFigure, cardDepth } from "./card-figure.ts";
+import {
+  type CardFuel,
+  type CardFuelInput,
+  type CardMakeUp,
+  type CardMakeUpInput,
+  cardFuel,
+  cardMakeUp,
+} from "./card-gear.ts";
 import type { CasingPoint } from "./casing-point.ts";
 import type { BedFit } from "./fit-of-bed.ts";
 import { AGREEING_RATIO, type RunningPoint } from "./running-point.ts";
 import type { SafetyCaution } from "./safety-cautions.ts";
 import type { StopSign } from "./stop-signs.ts";
 import { VERDICT_WORDS } from "./verdict.ts";
-
-/** What kind of quantity a figure of the card is; decides the unit it is printed in. */
-export type CardFigureKind = "depth" | "diameter" | "flow" | "force" | "length" | "pressure" | "rate" | "rotary speed";
-
-/** A figure of the card, or a range of it. */
-export interface CardFigure {
-  readonly kind: CardFigureKind;
-  /** The figure, or the low end of its range [SI unit of the kind]. */
-  readonly value: number;
-  /** The high end where it is a range [SI unit of the kind]. */
-  readonly to?: number;
-}
-
-/** What the rig has to do with its feed at one depth. */
-export interface CardFeedInput {
-  /** Depth it holds for [m]. */
-  readonly depth: number;
-  /** Push of the rig on the string; negative where it holds back [N]. */
-  readonly feedForce: number;
-  /** Reading of the feed gauge for it, where the rig's gauge factor is known [Pa]. */
-  readonly gaugeReading?: number;
-}
-
-/** The feed at one depth as the card prints it. */
-export interface CardFeed {
-  readonly depth: CardFigure;
-  readonly act: "hold back" | "let it hang" | "pull down";
-  readonly force: CardFigure;
-  readonly gauge?: CardFigure;
-}
 
 /** What is known of one bed when the card is written. */
 export interface CardBedInput {
@@ -64,6 +44,9 @@ export interface CardContentInput {
   /** From the top down. */
   readonly beds: readonly CardBedInput[];
   readonly casing: CasingPoint;
+  /** How hard to make the bit up, where a list says so. */
+  readonly makeUp?: CardMakeUpInput;
+  readonly fuel?: CardFuelInput;
   /** How to start the bit; absent on a job where no bed is for it. */
   readonly breakIn?: BreakIn;
   readonly stopSigns: readonly StopSign[];
@@ -112,6 +95,8 @@ export interface CardContent {
   readonly casing?: CardFigure;
   readonly casingWords: readonly string[];
   readonly rows: readonly CardRow[];
+  readonly makeUp?: CardMakeUp;
+  readonly fuel?: CardFuel;
   readonly breakIn?: CardBreakIn;
   readonly stopSigns: readonly StopSign[];
   readonly cautions: readonly SafetyCaution[];
@@ -120,13 +105,6 @@ export interface CardContent {
   readonly standing: string;
   readonly sources: readonly Source[];
 }
-
-/**
- * Push on the string under which the rig neither pushes nor holds back worth a word [N].
- *
- * @source (c) common practice, no source: about 100 lbf, under what a feed gauge shows
- */
-export const FEED_DEAD_BAND = 445;
 
 const STANDING =
   "An estimate from the ground as it was logged, never a permission. The driller's judgement and the gauges rule.";
@@ -147,6 +125,8 @@ export function cardContent(input: CardContentInput): CardContent {
     ...(casing.depth === undefined ? {} : { casing: { kind: "depth", value: casing.depth } as const }),
     casingWords: casing.reasons.map(({ sentence }) => sentence),
     rows: beds.map((bed) => cardRow(bed, input)),
+    ...(input.makeUp ? { makeUp: cardMakeUp(input.makeUp) } : {}),
+    ...(input.fuel ? { fuel: cardFuel(input.fuel) } : {}),
     ...(breakIn ? { breakIn: cardBreakIn(breakIn) } : {}),
     stopSigns,
     cautions,
@@ -158,7 +138,12 @@ export function cardContent(input: CardContentInput): CardContent {
 
 function cardRow({ fit, run, rate, rateCeiling, feed }: CardBedInput, { casing, flow }: CardContentInput): CardRow {
   const { bed, verdict, cautions } = fit;
-  const place = { ground: bed.name, from: depth(bed.top), to: depth(bed.bottom), verdict: VERDICT_WORDS[verdict] };
+  const place = {
+    ground: bed.name,
+    from: cardDepth(bed.top),
+    to: cardDepth(bed.bottom),
+    verdict: VERDICT_WORDS[verdict],
+  };
   const drilled =
     verdict !== "unfit" && casing.bitIntervals.some(({ top, bottom }) => bed.top < bottom && bed.bottom > top);
   if (!drilled) {
@@ -190,16 +175,6 @@ function figuresOf(run: RunningPoint): Pick<CardRow, "practiceSpeed" | "practice
   };
 }
 
-function cardFeed({ depth: at, feedForce, gaugeReading }: CardFeedInput): CardFeed {
-  const still = Math.abs(feedForce) < FEED_DEAD_BAND;
-  return {
-    depth: depth(at),
-    act: still ? "let it hang" : feedForce > 0 ? "pull down" : "hold back",
-    force: { kind: "force", value: Math.abs(feedForce) },
-    ...(gaugeReading === undefined ? {} : { gauge: { kind: "pressure", value: gaugeReading } as const }),
-  };
-}
-
 function cardBreakIn({ length, weight, rotarySpeed, steps }: BreakIn): CardBreakIn {
   return {
     length: { kind: "length", value: length },
@@ -207,8 +182,4 @@ function cardBreakIn({ length, weight, rotarySpeed, steps }: BreakIn): CardBreak
     rotarySpeed: { kind: "rotary speed", value: rotarySpeed.low, to: rotarySpeed.high },
     steps,
   };
-}
-
-function depth(value: number): CardFigure {
-  return { kind: "depth", value };
 }

@@ -4,6 +4,9 @@ export { type BodyMaterial, bodyForGround, MATRIX_SHARE } from "./body-for-groun
 export * from "./break-in.ts";
 export type { CandidateBit, CandidateBlow, CandidateFigures, SoundCandidate } from "./candidate-bit.ts";
 export * from "./card-content.ts";
+export { type CardFeed, type CardFeedInput, FEED_DEAD_BAND } from "./card-feed.ts";
+export type { CardFigure, CardFigureKind } from "./card-figure.ts";
+export type { CardFuel, CardFuelInput, CardMakeUp, CardMakeUpInput } from "./card-gear.ts";
 export * from "./casing-point.ts";
 export * from "./chamfer-for-ground.ts";
 export * from "./choose-bit.ts";

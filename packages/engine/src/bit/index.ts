@@ -69,6 +69,15 @@ export {
 } from "./rake-schedule.ts";
 export { NO_RAKE_SHIFTS, type RakeShifts, shiftedRakes } from "./rake-shifts.ts";
 export { type BitReview, type BitReviewInput, reviewBit } from "./review-bit.ts";
+export {
+  type RingSizes,
+  type RungBit,
+  ringGap,
+  ringSizes,
+  type ThermalGrowthInput,
+  thermalGrowth,
+  undergaugeOverGap,
+} from "./ring-gauge.ts";
 export { PORT_SHARE_OF_CORE, portRoom, slotArea, type WingedCore } from "./slot-area.ts";
 export { equalAreaRadii, type StationSpread, spreadExponent, spreadStations } from "./station-spread.ts";
 export { type SweepingFace, sweptInterval } from "./swept-interval.ts";

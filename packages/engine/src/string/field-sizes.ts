@@ -32,6 +32,11 @@ export function footPounds(value: number): number {
   return value * POUND_FORCE * FOOT;
 }
 
+/** Horsepower, 550 foot-pounds a second, in watts. */
+export function horsepower(value: number): number {
+  return value * 550 * POUND_FORCE * FOOT;
+}
+
 /** US gallons a minute in cubic metres a second. */
 export function gallonsPerMinute(value: number): number {
   return (value * 231 * INCH ** 3) / 60;

@@ -4,9 +4,11 @@ export { type CollarForShortfallInput, collarForShortfall } from "./collar-for-s
 export { type CollarLengthNeededInput, collarLengthNeeded, USABLE_COLLAR_SHARE } from "./collar-length.ts";
 export { REGULAR_CONNECTIONS, type RegularConnection, type RegularThread } from "./connection-list.ts";
 export { type CriticalRotarySpeedInput, criticalRotarySpeed } from "./critical-rotary-speed.ts";
+export { type DraggingTorqueInput, draggingTorque } from "./dragging-torque.ts";
 export { DRILL_COLLARS, type DrillCollar } from "./drill-collar-list.ts";
 export { DRILL_PIPES, type DrillPipe, JOINT_LENGTHS, type JointLength } from "./drill-pipe-list.ts";
-export { type BitJoint, type MakeUpTorque, makeUpTorque } from "./make-up-torque.ts";
+export { type HoistingWorkInput, hoistingWork } from "./hoisting-work.ts";
+export { type BitJoint, MAKE_UP_TORQUES, type MakeUpTorque, makeUpTorque } from "./make-up-torque.ts";
 export { type PinChoice, pinForBitSize } from "./pin-for-bit-size.ts";
 export { JOINTED_OVER_PLAIN, jointedPipeWeight, plainEndWeight, STEEL_DENSITY } from "./plain-end-weight.ts";
 export { RATED_RIGS, type RatedRig, RIG_CLASSES, type RigClass } from "./rig-class-list.ts";
@@ -23,6 +25,7 @@ export {
 } from "./string-make-up.ts";
 export type {
   CollarNeeded,
+  CollarsForWeight,
   NeutralPart,
   NeutralPoint,
   PipeSize,
@@ -31,6 +34,7 @@ export type {
 } from "./string-state.ts";
 export { stringStation } from "./string-station.ts";
 export { type StringTwistInput, stringTwist } from "./string-twist.ts";
+export { type TorsionalYieldInput, torsionalYield, USUAL_PIPE_YIELD } from "./torsional-yield.ts";
 export {
   type FeedForceInput,
   type FeedGauge,

@@ -77,6 +77,11 @@ describe("the lists", () => {
   it("hold rig classes that grow", () => {
     const hoists = RIG_CLASSES.map((rig) => rig.hoist.mid);
     expect([...hoists].sort((a, b) => a - b)).toEqual(hoists);
+    const engines = RIG_CLASSES.map((rig) => rig.enginePower);
+    expect(engines.every((engine, k) => k === 0 || engine.low >= engines[k - 1].high)).toBe(true);
+    // A mud rig has 150 to 300 hp, common practice with no source; 745.7 W a horsepower.
+    expect(engines[1].low / 745.7).toBeCloseTo(150, 1);
+    expect(engines[1].high / 745.7).toBeCloseTo(300, 1);
     expect(RATED_RIGS[0].hoistRating).toBeCloseTo(poundsForce(30_000), 6);
   });
 });

@@ -1,5 +1,5 @@
 import { type Band, band, commonPractice, readIn, type Source } from "../quantity/index.ts";
-import { footPounds, gallonsPerMinute, inches, poundsForce, poundsPerSquareInch } from "./field-sizes.ts";
+import { footPounds, gallonsPerMinute, horsepower, inches, poundsForce, poundsPerSquareInch } from "./field-sizes.ts";
 
 /** What rigs of a class have; the middle of each band is the middle of the range, not a measured mean. */
 export interface RigClass {
@@ -8,6 +8,8 @@ export interface RigClass {
   readonly hoist: Band;
   /** Torque of the rotary [N·m]. */
   readonly torque: Band;
+  /** Rated power of the engine that drives rotary, feed, hoist and pump [W]. */
+  readonly enginePower: Band;
   /** The usual mud pump, in words. */
   readonly pump: string;
   /** Pump flow [m³/s]. */
@@ -27,6 +29,7 @@ export const RIG_CLASSES: readonly RigClass[] = [
     name: "small, loop holes",
     hoist: range(8_000, 20_000, poundsForce),
     torque: range(1_000, 4_000, footPounds),
+    enginePower: range(60, 130, horsepower),
     pump: "3 x 4 to 5 x 6 in duplex, or 2 to 3 in centrifugal",
     flow: range(60, 250, gallonsPerMinute),
     pumpPressure: range(100, 300, poundsPerSquareInch),
@@ -36,6 +39,7 @@ export const RIG_CLASSES: readonly RigClass[] = [
     name: "medium",
     hoist: range(25_000, 45_000, poundsForce),
     torque: range(4_000, 8_000, footPounds),
+    enginePower: range(150, 300, horsepower),
     pump: "5 x 6 to 5 x 8 in",
     flow: range(150, 450, gallonsPerMinute),
     pumpPressure: range(200, 500, poundsPerSquareInch),
@@ -45,6 +49,7 @@ export const RIG_CLASSES: readonly RigClass[] = [
     name: "large",
     hoist: range(50_000, 100_000, poundsForce),
     torque: range(8_000, 20_000, footPounds),
+    enginePower: range(300, 600, horsepower),
     pump: "5 1/2 x 8 to 7 1/2 x 10 in",
     flow: range(300, 700, gallonsPerMinute),
     source: commonPractice(),

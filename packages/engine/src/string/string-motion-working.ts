@@ -1,12 +1,13 @@
-import { derivedFrom, given, recalledFrom, type Working } from "../quantity/index.ts";
+import { derivedFrom, given, readIn, recalledFrom, type Working } from "../quantity/index.ts";
+import { USABLE_COLLAR_SHARE } from "./collar-length.ts";
 import type { StringFigures, StringStationInput } from "./string-state.ts";
 
 const INPUT = "input of the string";
 
-/** How the collar to be added, the twist and the critical speed were reached. */
+/** How the collars to be added, the pipe's limit of torque, the twist and the critical speed were reached. */
 export function motionWorking(input: StringStationInput, figures: StringFigures): Working[] {
-  const { makeUp, drillingTorque, torsionalStiffness, pipeSize } = input;
-  const { collar, twist, criticalSpeed, buoyancyFactor } = figures;
+  const { makeUp, drillingTorque, torsionalStiffness, pipeSize, yieldStrength } = input;
+  const { collar, collarsForWeight: enough, torsionalYield, twist, criticalSpeed, buoyancyFactor } = figures;
   const workings: Working[] = [];
   if (collar) {
     workings.push({
@@ -21,6 +22,35 @@ export function motionWorking(input: StringStationInput, figures: StringFigures)
       value: collar.collarLength,
       unit: "m",
       source: derivedFrom("balance of forces along the string"),
+    });
+  }
+  if (enough) {
+    workings.push({
+      name: "collars that carry the whole weight",
+      relation: "L = W/(BF w_c f)",
+      inputs: [
+        given("W", "weight wanted on the bit", input.targetWeight, "N", INPUT),
+        given("BF", "buoyancy factor", buoyancyFactor, "-", "buoyancy factor"),
+        given("w_c", "weight of collars for each length", enough.collarWeight, "N/m", "collars of the string or list"),
+        given("f", "share of their weight that may be used", USABLE_COLLAR_SHARE.mid, "-", "Lyons and others 2012"),
+      ],
+      value: enough.collarLength,
+      unit: "m",
+      source: readIn("Lyons, Carter & Lapeyrouse 2012"),
+    });
+  }
+  if (torsionalYield !== undefined && pipeSize && yieldStrength !== undefined) {
+    workings.push({
+      name: "torsional yield of new pipe",
+      relation: "T = (Y/√3) (π/16) (D⁴ - d⁴)/D",
+      inputs: [
+        given("Y", "yield strength of the steel", yieldStrength, "Pa", INPUT),
+        given("D", "outer diameter of the pipe", pipeSize.outerDiameter, "m", INPUT),
+        given("d", "bore of the pipe", pipeSize.bore, "m", INPUT),
+      ],
+      value: torsionalYield,
+      unit: "N·m",
+      source: recalledFrom("API RP 7G"),
     });
   }
   if (twist !== undefined && drillingTorque !== undefined && torsionalStiffness !== undefined) {

@@ -23,6 +23,8 @@ export interface StringStationInput extends WeightByDepthInput {
   readonly torsionalStiffness?: number;
   /** Size of the pipe, if known. */
   readonly pipeSize?: PipeSize;
+  /** Yield strength of the pipe's steel, if known [Pa]. */
+  readonly yieldStrength?: number;
 }
 
 /** Size of a pipe in section. */
@@ -53,6 +55,14 @@ export interface CollarNeeded {
   readonly missingWeight: number;
 }
 
+/** Collars that would carry the whole weight by themselves, in place of those there are. */
+export interface CollarsForWeight {
+  /** Weight in air of a length of it [N/m]. */
+  readonly collarWeight: number;
+  /** Length of all of them [m]. */
+  readonly collarLength: number;
+}
+
 /** The string worked through. */
 export interface StringStation {
   /** Share of its weight that the string keeps in fluid [-]. */
@@ -68,6 +78,10 @@ export interface StringStation {
   readonly makeUpTorque?: MakeUpTorque;
   /** Collar to put in the place of pipe so that the rig gives the weight from the start; absent where it does or nothing is heavier. */
   readonly collar?: CollarNeeded;
+  /** Collars with which the neutral point would lie in them; absent where no listed collar goes into the hole. */
+  readonly collarsForWeight?: CollarsForWeight;
+  /** Torque at which the tube of a new pipe stays twisted, where its size and steel are known [N·m]. */
+  readonly torsionalYield?: number;
   /** Angle by which the bit lags behind the top at the torque expected, where the stiffness is known [rad]. */
   readonly twist?: number;
   /** Speed at which a joint of pipe whips, where its size is known [rad/s]. */

@@ -79,7 +79,27 @@ describe("remarks on a string", () => {
     expect(codes({ ...well, depth: feet(500) })).toEqual([
       "caution string.hold-back",
       "caution string.neutral-point-in-pipe",
+      "note string.collars-for-neutral-point",
     ]);
+    // 177 ft of 46.8 lb/ft carry 6,125 lbf in 8.6 ppg: handbook case collar.length, tolerance of that case.
+    const enough = deep.findings.find((f) => f.code === "string.collars-for-neutral-point")?.value ?? 0;
+    expect(Math.abs(enough / feet(177) - 1)).toBeLessThan(3e-3);
+  });
+
+  it("hold the torque of drilling against the pipe", () => {
+    // 18,550 lbf·ft: torsional yield of new 3 1/2 in 13.30 lb/ft grade E pipe, API RP 7G, recalled.
+    const pipeSize = { outerDiameter: inches(3.5), bore: inches(2.764) };
+    const yieldStrength = 75_000 * poundsPerSquareInch(1);
+    const turned = (torque: number) =>
+      codes({ ...well, pipeSize, yieldStrength, drillingTorque: footPounds(torque), torqueRating: footPounds(30_000) });
+    expect(turned(18_700)).toContain("stop string.pipe-twists-off");
+    expect(turned(18_300)).toContain("caution string.pipe-torque-near-yield");
+    expect(turned(13_800).join()).not.toMatch(/string\.pipe-t/);
+  });
+
+  it("tell of a rig that stalls also where the thread is not known", () => {
+    const { thread: _, ...unknown } = well;
+    expect(codes({ ...unknown, torqueRating: footPounds(1400) })).toContain("caution string.rig-torque-short");
   });
 
   it("take a string without collars as it is", () => {

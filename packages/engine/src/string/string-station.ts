@@ -1,7 +1,7 @@
 import { gravestFirst } from "../quantity/index.ts";
 import { balanceDepth } from "./balance-depth.ts";
 import { buoyancyFactor } from "./buoyancy-factor.ts";
-import { collarNeeded } from "./collar-needed.ts";
+import { collarNeeded, collarsForWeight } from "./collar-needed.ts";
 import { criticalRotarySpeed } from "./critical-rotary-speed.ts";
 import { makeUpTorque } from "./make-up-torque.ts";
 import { rotaryPower } from "./rotary-power.ts";
@@ -10,6 +10,7 @@ import { lengthThatWeighs } from "./string-make-up.ts";
 import type { NeutralPoint, StringFigures, StringStation, StringStationInput } from "./string-state.ts";
 import { stringTwist } from "./string-twist.ts";
 import { stringWorking } from "./string-working.ts";
+import { torsionalYield } from "./torsional-yield.ts";
 import { weightByDepth } from "./weight-by-depth.ts";
 
 /**
@@ -30,7 +31,9 @@ export function stringStation(input: StringStationInput): StringStation {
 
 function stringFigures(input: StringStationInput): StringFigures {
   const { limits, thread, subDiameter, drillingTorque, rotarySpeed, torsionalStiffness, pipeSize } = input;
+  const { yieldStrength } = input;
   const collar = collarNeeded(input);
+  const enough = collarsForWeight(input);
   const pullDown = limits?.pullDownRating;
   const torqueRow =
     thread !== undefined && subDiameter !== undefined ? makeUpTorque({ thread, subDiameter }) : undefined;
@@ -42,6 +45,10 @@ function stringFigures(input: StringStationInput): StringFigures {
     neutralPoint: neutralPoint(input),
     ...(torqueRow ? { makeUpTorque: torqueRow } : {}),
     ...(collar ? { collar } : {}),
+    ...(enough ? { collarsForWeight: enough } : {}),
+    ...(pipeSize && yieldStrength !== undefined
+      ? { torsionalYield: torsionalYield({ ...pipeSize, yieldStrength }) }
+      : {}),
     ...(drillingTorque !== undefined && torsionalStiffness !== undefined
       ? { twist: stringTwist({ torque: drillingTorque, torsionalStiffness }) }
       : {}),

@@ -2,7 +2,7 @@ import type { CardFigure, CardFigureKind } from "@bitwright/engine";
 import { formatQuantity, inUnit, type UnitSystem, unitFor } from "@bitwright/traveler";
 
 /** Units of the card's columns: one for each kind, so that a column can be read down without looking at units. */
-const METRIC_UNIT: Partial<Record<CardFigureKind, string>> = { force: "kN", pressure: "kPa" };
+const METRIC_UNIT: Partial<Record<CardFigureKind, string>> = { force: "kN", pressure: "kPa", torque: "kN m" };
 
 /** The unit in which the card prints a kind of figure. */
 export function cardUnit(kind: CardFigureKind, units: UnitSystem): string {
@@ -15,10 +15,13 @@ const FIGURES: Readonly<Record<CardFigureKind, number>> = {
   diameter: 4,
   flow: 3,
   force: 3,
+  "fuel flow": 2,
   length: 3,
   pressure: 3,
   rate: 2,
   "rotary speed": 3,
+  torque: 3,
+  volume: 2,
 };
 
 /** Forces under this are set to two figures: a thousand pounds [N]. */

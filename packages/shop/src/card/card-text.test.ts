@@ -24,6 +24,8 @@ function feedAt(feet: number): CardFeed {
     depth: depth(feet),
     act: Math.abs(push) < 100 ? "let it hang" : push > 0 ? "pull down" : "hold back",
     force: pounds(Math.abs(push)),
+    wanted: pounds(4800),
+    string: pounds(4800 - push),
     gauge: { kind: "pressure", value: Math.abs(push) * 900 },
   };
 }
@@ -104,18 +106,63 @@ describe("cardText", () => {
   });
 
   it("says what to do in each bed, and plainly where the bit does not go", () => {
-    expect(text).toMatch(/44 {4}140 shale +4,800-6,120 +90 +151 +40-85/);
+    expect(text).toMatch(/44 {3}140 shale +4,800-6,120 +90 +151 +40-85/);
     expect(text).toMatch(
-      /38 {5}44 chert gravel with a long name that does not fit: NOT THIS BIT\.\s+Use: roller, hammer/,
+      /38 {4}44 chert gravel with a long name that does not fit: NOT THIS BIT\.\s+Use:\s+roller, hammer/,
     );
-    expect(text).toMatch(/! limestone, broken +4,800-6,120.*\n +at the top/);
+    expect(text).toMatch(/! limestone, broken at +4,800-6,120.*\n +the top/);
     expect(text).toContain("CASE TO 45 ft BEFORE THIS BIT GOES IN");
     expect(text).toContain("Rule of thumb (common practice): 6,130 lbf at 90 rpm.");
   });
 
-  it("gives push, hang or hold-back with the gauge reading by depth", () => {
-    expect(text).toMatch(/60 PULL DOWN +1,800 +235/);
-    expect(text).toMatch(/300 HOLD BACK +3,000 +392/);
+  it("gives weight wanted, weight of the string, push, hang or hold-back and the gauge reading at every joint", () => {
+    // 900 Pa for each lbf: 1,800 lbf are 235 psi, 3,000 lbf are 392 psi.
+    expect(text).toMatch(/60 +4,800 +3,000 PUSH +1,800 +235/);
+    expect(text).toMatch(/150 +4,800 +4,800 HANG|160 +4,800 +5,000 HOLD +200 +26/);
+    expect(text).toMatch(/300 +4,800 +7,800 HOLD +3,000 +392/);
+    for (let feet = 60; feet <= 300; feet += 20) expect(text).toMatch(new RegExp(`(^| )${feet} +4,800 `, "m"));
+  });
+
+  it("prints some of the joints of a deep hole, evenly, and says how many", () => {
+    const rows = [drilled("shale", 44, 2000)];
+    const page = cardText({ ...content, rows }, paper);
+    const [, shown, of] = /(\d+) of (\d+) joints; between two of them/.exec(page) ?? [];
+    expect(Number(of)).toBe(98);
+    expect(Number(shown)).toBe(page.match(/ (PUSH|HOLD|HANG) /g)?.length);
+    expect(Number(shown)).toBeGreaterThanOrEqual(20);
+    expect(page.trimEnd().split("\n").length).toBeLessThanOrEqual(66);
+    expect(page).toMatch(/2,?000 +4,800/);
+  });
+
+  it("cuts no figure, however heavy or deep", () => {
+    const heavy = { wanted: pounds(112_000), string: pounds(234_000), force: pounds(122_000) };
+    const feed = [15_000, 19_990, 20_000].map((feet) => ({ ...feedAt(feet), ...heavy }));
+    const rows = [{ ...drilled("shale", 12_000, 20_000, { weight: pounds(112_000, 118_000) }), feed }];
+    const page = cardText({ ...content, rows }, paper);
+    expect(page).toMatch(/12,000 20,000 shale +112,000-118,000 +90 /);
+    expect(page).toMatch(/20,000 112,000 234,000 HOLD 122,000/);
+    expect(Math.max(...page.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
+  it("says how hard to make the bit up, and that the rig cannot where it cannot", () => {
+    const pound = 1.3558179483;
+    const makeUp = { thread: "3 1/2 REG", torque: { kind: "torque", value: 6600 * pound } } as const;
+    expect(cardText({ ...content, makeUp }, paper)).toContain("MAKE UP 3 1/2 REG to 6,600 ft-lbf, with compound.");
+    const short = { kind: "torque", value: 4500 * pound } as const;
+    const page = cardText({ ...content, makeUp: { ...makeUp, short } }, paper);
+    expect(page).toContain("MAKE UP 3 1/2 REG to 6,600 ft-lbf; the rig has 4,500 ft-lbf: tongs with gauge.");
+  });
+
+  it("says what fuel to bring where there is room", () => {
+    const gallon = 3.785411784e-3;
+    const fuel = {
+      drilling: { kind: "fuel flow", value: (2 * gallon) / 3600, to: (2.9 * gallon) / 3600 },
+      hole: { kind: "volume", value: 8.6 * gallon },
+    } as const;
+    const { warnings: _, ...quiet } = content;
+    expect(cardText({ ...quiet, warnings: [], fuel }, paper)).toContain(
+      "FUEL 2-2.9 gal/h drilling, about 8.6 gal for the hole.",
+    );
   });
 
   it("keeps every stop sign, every caution with its deferral, and the standing of the card", () => {
@@ -140,7 +187,7 @@ describe("cardText", () => {
     const page = cardText({ ...content, rows, warnings: warned }, paper);
     expect(page.trimEnd().split("\n").length).toBeLessThanOrEqual(66);
     for (const { ground } of rows) expect(page).toContain(ground);
-    expect(page).toMatch(/and \d+ more on the summary/);
+    expect(page).toMatch(/WATCH; and \d+ more on the summary/);
   });
 
   it("says first of all that a bit without ground for it is not to be run", () => {
@@ -152,14 +199,14 @@ describe("cardText", () => {
   it("sends the driller by the rate where the ground is too soft to set a weight", () => {
     const rows = content.rows.map((row) => (row.ground === "shale" ? { ...row, weight: pounds(37) } : row));
     const page = cardText({ ...content, rows }, paper);
-    expect(page).toMatch(/44 {4}140 shale +by rate +90/);
+    expect(page).toMatch(/44 {3}140 shale +by rate +90/);
     expect(page).toContain("by rate: too soft to set a weight.");
     expect(text).not.toContain("by rate");
   });
 
   it("prints no pump flow for a hole drilled on air, mist or foam", () => {
     const air = cardText(content, { ...paper, blownWith: { medium: "air", leastAirFlow: 0.24 } });
-    expect(air).toMatch(/44 {4}140 shale +4,800-6,120 +90 +- +40-85/);
+    expect(air).toMatch(/44 {3}140 shale +4,800-6,120 +90 +- +40-85/);
     expect(air).not.toContain("gpm");
     expect(air).toContain("Air: at least 509 cfm of free air");
     expect(cardText(content, { ...paper, blownWith: { medium: "foam" } })).toContain("Foam: not worked out here");
@@ -182,6 +229,16 @@ describe("cardText", () => {
 });
 
 describe("feedRows", () => {
+  it("tells each change by its first joint where both sides are too many", () => {
+    const feed = Array.from(
+      { length: 40 },
+      (_, k): CardFeed => ({ ...feedAt(20 * k), act: k % 2 ? "hold back" : "pull down" }),
+    );
+    const kept = feedRows({ ...content, rows: [{ ...drilled("shale", 0, 800), feed }] }, 12);
+    expect(kept.length).toBeLessThanOrEqual(12);
+    expect([kept[0], kept.at(-1)]).toEqual([feed[0], feed.at(-1)]);
+  });
+
   it("keeps both sides of every change of act and the ends", () => {
     const all = content.rows.flatMap(({ feed }) => feed);
     const kept = feedRows(content, 6);

@@ -1,15 +1,15 @@
 import { type CardContent, FEED_DEAD_BAND } from "@bitwright/engine";
 import type { UnitSystem } from "@bitwright/traveler";
 import { bedLines } from "./bed-lines.ts";
-import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
-import { CARD, cellOf, cutTo, firstSentences, heading, oneLine, paragraph } from "./card-lines.ts";
+import { wholeFigure } from "./card-figures.ts";
+import { CARD, cutTo, firstSentences, heading, oneLine, paragraph } from "./card-lines.ts";
 import type { CardPaper } from "./card-paper.ts";
-import { feedRows } from "./feed-rows.ts";
+import { jointLines } from "./joint-lines.ts";
 
 /** How much is said where room is short. */
 interface Fullness {
-  /** Feed depths at most [-]. */
-  readonly feeds: number;
+  /** Joints at most [-]. */
+  readonly joints: number;
   /** Remarks on each bed at most [-]. */
   readonly remarks: number;
   /** Warnings at most [-]. */
@@ -17,24 +17,34 @@ interface Fullness {
   readonly causes: boolean;
   /** Sentences of each caution: as many as this, more where they are short [-]. */
   readonly sentences: number;
+  /** Stop signs and marks run on in paragraphs, and the reason for the casing is left to the summary. */
+  readonly tight?: true;
+  /** The bit in one line, and no word of fuel. */
+  readonly bare?: true;
 }
 
-// From all there is to the least a card may say: every bed, stop sign and caution stays to the last.
+const EVERY = Number.POSITIVE_INFINITY;
+
+// From all there is to the least a card may say: every bed, stop sign and caution stays to the last, and every joint long.
 const STEPS: readonly Fullness[] = [
-  { feeds: 24, remarks: 3, warnings: 12, causes: true, sentences: 9 },
-  { feeds: 16, remarks: 2, warnings: 8, causes: true, sentences: 9 },
-  { feeds: 12, remarks: 1, warnings: 6, causes: false, sentences: 9 },
-  { feeds: 10, remarks: 1, warnings: 6, causes: false, sentences: 2 },
-  { feeds: 8, remarks: 1, warnings: 5, causes: false, sentences: 2 },
-  { feeds: 8, remarks: 0, warnings: 4, causes: false, sentences: 1 },
-  { feeds: 6, remarks: 0, warnings: 3, causes: false, sentences: 1 },
-  { feeds: 6, remarks: 0, warnings: 2, causes: false, sentences: 1 },
-  { feeds: 6, remarks: 0, warnings: 1, causes: false, sentences: 1 },
+  { joints: EVERY, remarks: 3, warnings: 12, causes: true, sentences: 9 },
+  { joints: EVERY, remarks: 2, warnings: 8, causes: true, sentences: 9 },
+  { joints: EVERY, remarks: 1, warnings: 6, causes: false, sentences: 9 },
+  { joints: EVERY, remarks: 1, warnings: 6, causes: false, sentences: 2 },
+  { joints: EVERY, remarks: 1, warnings: 5, causes: false, sentences: 2 },
+  { joints: EVERY, remarks: 0, warnings: 4, causes: false, sentences: 1 },
+  { joints: EVERY, remarks: 0, warnings: 3, causes: false, sentences: 1 },
+  { joints: EVERY, remarks: 0, warnings: 2, causes: false, sentences: 1 },
+  { joints: EVERY, remarks: 0, warnings: 2, causes: false, sentences: 1, tight: true },
+  { joints: EVERY, remarks: 0, warnings: 1, causes: false, sentences: 1, tight: true },
+  ...[EVERY, 40, 36, 32, 28, 26, 24, 22, 20, 18, 16, 14, 12, 10, 8, 6].map(
+    (joints) => ({ joints, remarks: 0, warnings: 1, causes: false, sentences: 1, tight: true, bare: true }) as const,
+  ),
 ];
 
 /**
  * The driller's card as plain text, 80 columns wide and on one page of 66 lines. Where there is more to say than the page
- * holds, less is said of causes, remarks and feed depths, and the card points to the summary; only a column of so many
+ * holds, less is said of causes, remarks and at last of joints, and the card points to the summary; only a column of so many
  * beds that they alone fill the page runs over it.
  */
 export function cardText(content: CardContent, paper: CardPaper): string {
@@ -49,30 +59,33 @@ export function cardText(content: CardContent, paper: CardPaper): string {
 function cardLines(content: CardContent, paper: CardPaper, fullness: Fullness): string[] {
   const { units } = paper;
   return [
-    ...head(content, paper),
+    ...head(content, paper, fullness).slice(fullness.tight ? 1 : 0),
     ...notHere(content),
-    ...casing(content, units),
+    ...casing(content, units, fullness),
     heading("HOW TO RUN IT, BED BY BED"),
-    ...bedLines(content, paper, fullness.remarks),
-    ...feed(content, units, fullness.feeds),
+    ...bedLines(content, paper, fullness),
+    ...jointLines(content, units, fullness.joints),
+    ...gear(content, units, fullness),
     ...breakIn(content, units),
     heading("STOP AND LOOK WHEN"),
-    ...content.stopSigns.flatMap(({ sign, likely, act }) =>
-      paragraph("* ", `${sign.toUpperCase()}: ${fullness.causes ? `${likely}; ` : ""}${act}`),
-    ),
+    ...signs(content, fullness),
     ...warnings(content, fullness.warnings),
     ...cautions(content, fullness.sentences),
     ...foot(content, paper),
   ];
 }
 
-function head({ job, customer, bit, hole }: CardContent, { units, shop, date }: CardPaper): string[] {
+function head(
+  { job, customer, bit, hole }: CardContent,
+  { units, shop, date }: CardPaper,
+  { bare }: Fullness,
+): string[] {
   const who = [customer, shop, date].filter((text) => text !== undefined && text !== "").join(", ");
   return [
     "=".repeat(CARD.columns),
     cutTo(`DRILLER'S CARD   ${oneLine(job)}`, CARD.columns),
     ...(who === "" ? [] : [cutTo(`For ${oneLine(who)}`, CARD.columns)]),
-    ...paragraph(`Hole ${wholeFigure(hole, units)}   Bit: `, bit).slice(0, 2),
+    ...paragraph(`Hole ${wholeFigure(hole, units)}   Bit: `, bit).slice(0, bare ? 1 : 2),
     "=".repeat(CARD.columns),
   ];
 }
@@ -82,44 +95,29 @@ function notHere({ rows }: CardContent): string[] {
   return paragraph("! ", "DO NOT RUN THIS BIT IN THIS HOLE. No bed of it is ground for a PDC bit.");
 }
 
-function casing({ casing: shoe, casingWords }: CardContent, units: UnitSystem): string[] {
+function casing({ casing: shoe, casingWords }: CardContent, units: UnitSystem, { tight }: Fullness): string[] {
   if (!shoe) return [];
-  return paragraph("! ", `CASE TO ${wholeFigure(shoe, units)} BEFORE THIS BIT GOES IN. ${casingWords[0] ?? ""}`).slice(
-    0,
-    3,
-  );
+  const why = tight ? "" : (casingWords[0] ?? "");
+  return paragraph("! ", `CASE TO ${wholeFigure(shoe, units)} BEFORE THIS BIT GOES IN. ${why}`).slice(0, 3);
 }
 
-/** Two columns of depths, read down the left one first. */
-function feed(content: CardContent, units: UnitSystem, most: number): string[] {
-  const rows = feedRows(content, most);
-  if (rows.length === 0) return [];
-  const gauge = rows.some((row) => row.gauge);
-  const cell = (cells: readonly string[]) =>
-    `${cellOf(cells[0], 7, "right")} ${cellOf(cells[1], 11, "left")} ${cellOf(cells[2], 9, "right")}${gauge ? ` ${cellOf(cells[3], 9, "right")}` : ""}`;
-  const printed = rows.map(({ depth, act, force, gauge: reading }) =>
-    cell([
-      bareFigure(depth, units),
-      act.toUpperCase(),
-      act === "let it hang" ? "" : bareFigure(force, units),
-      bareFigure(reading, units),
-    ]),
-  );
-  const head_ = cell([
-    cardUnit("depth", units),
-    "do",
-    cardUnit("force", units),
-    `gauge ${cardUnit("pressure", units)}`,
-  ]);
-  const half = Math.ceil(printed.length / 2);
-  const beside = (left: string, right: string | undefined) =>
-    right === undefined ? left : `${cellOf(left, 41, "left")}${right}`;
-  return [
-    heading("FEED BY DEPTH: WHAT THE RIG DOES SO THAT THE BIT CARRIES ITS WEIGHT"),
-    beside(head_, printed.length > 1 ? head_ : undefined),
-    ...printed.slice(0, half).map((left, k) => beside(left, printed[half + k]).trimEnd()),
-    ...(gauge ? [] : ["No gauge readings: the rig's force for each unit of feed pressure was not given."]),
+/** How hard to make the bit up, and what fuel to bring. */
+function gear({ makeUp, fuel }: CardContent, units: UnitSystem, { bare }: Fullness): string[] {
+  const short = makeUp?.short
+    ? `; the rig has ${wholeFigure(makeUp.short, units)}: tongs with gauge`
+    : ", with compound";
+  const words = [
+    ...(makeUp ? [`MAKE UP ${makeUp.thread} to ${wholeFigure(makeUp.torque, units)}${short}.`] : []),
+    ...(fuel && !bare
+      ? [`FUEL ${wholeFigure(fuel.drilling, units)} drilling, about ${wholeFigure(fuel.hole, units)} for the hole.`]
+      : []),
   ];
+  return words.length === 0 ? [] : paragraph("", words.join(" "));
+}
+
+function signs({ stopSigns }: CardContent, { causes, tight }: Fullness): string[] {
+  const said = stopSigns.map(({ sign, likely, act }) => `${sign.toUpperCase()}: ${causes ? `${likely}; ` : ""}${act}`);
+  return tight ? paragraph("", said.map((one) => `${one}.`).join(" ")) : said.flatMap((one) => paragraph("* ", one));
 }
 
 function breakIn({ breakIn: start }: CardContent, units: UnitSystem): string[] {
@@ -136,9 +134,8 @@ function warnings({ warnings: told }: CardContent, most: number): string[] {
   if (all.length === 0 || most === 0) return [];
   const more = all.length - most;
   return [
-    heading("WATCH"),
+    heading(more > 0 ? `WATCH; and ${more} more on the summary` : "WATCH"),
     ...all.slice(0, most).flatMap((text) => paragraph("* ", text)),
-    ...(more > 0 ? [`  and ${more} more on the summary.`] : []),
   ];
 }
 

@@ -35,7 +35,7 @@ export interface DepthDrawingInput {
   readonly units: UnitSystem;
 }
 
-/** Weight wanted and weight of the string, feed with its crossing from push to hold-back, and the gauge, by depth, as a sheet of SVG. */
+/** Weight wanted and of the string, feed with its crossing to hold-back, gauge and neutral point, by depth, as a sheet of SVG. */
 export function weightDrawing({ joints, from, title, units }: DepthDrawingInput): string {
   const forceUnit = units === "field" ? "lbf" : "kN";
   const pressureUnit = units === "field" ? "psi" : "kPa";
@@ -49,9 +49,18 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
   const gauge = lines(({ gaugeReading }) =>
     gaugeReading === undefined ? undefined : inUnit("pressure", gaugeReading, pressureUnit),
   );
+  const neutral = lines(({ neutralPoint }) =>
+    neutralPoint === undefined ? undefined : inUnit("depth", neutralPoint, depthUnit),
+  );
   const values = (of: readonly (readonly [number, number][])[]) => of.flat().map(([, up]) => up);
   const known = values(gauge).length > 0;
-  const ups = [values([...wanted, ...hanging]), values(feed), ...(known ? [values(gauge)] : [])];
+  const parted = values(neutral).length > 0;
+  const ups = [
+    values([...wanted, ...hanging]),
+    values(feed),
+    ...(known ? [values(gauge)] : []),
+    ...(parted ? [values(neutral)] : []),
+  ];
   const frames = stackedPanels(ups.length, {
     ...CHART_ROOM,
     bottom: DRAWING_ROOM.bottomOfChart - 12,
@@ -62,8 +71,10 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
   const headings = [
     "Brown: weight wanted on the bit; blue: weight of the string in fluid",
     "Feed of the rig: over the line it pushes, under it it holds back",
-    "Feed gauge that gives the weight",
+    ...(known ? ["Feed gauge that gives the weight"] : []),
+    ...(parted ? ["Neutral point, height above the bit; where no line is, the whole string is pressed"] : []),
   ];
+  const upUnits = [forceUnit, forceUnit, ...(known ? [pressureUnit] : []), ...(parted ? [depthUnit] : [])];
   const across = `depth of the bit, ${depthUnit}`;
   const draw = (panel: ChartPanel, of: readonly [number, number][][], stroke: string, name: string) =>
     bedLinesOn(panel, of, { stroke, class: name });
@@ -78,7 +89,7 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
     id: "weight-by-depth",
     heading: "Weight by depth",
     subheading: sub,
-    description: `Weight wanted, weight of the string, feed and gauge over the depth of the bit. ${sub.join(" ")}`,
+    description: `Weight wanted, weight of the string, feed, gauge and neutral point over the depth of the bit. ${sub.join(" ")}`,
     title,
     view: "weight and feed by depth",
     units: `${depthUnit}, ${forceUnit}, ${pressureUnit}`,
@@ -86,7 +97,7 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
     drawing: [
       ...panels.flatMap((panel, k) => [
         panelAxes(panel, {
-          up: k === 2 ? pressureUnit : forceUnit,
+          up: upUnits[k],
           heading: headings[k],
           ...(k === panels.length - 1 ? { across } : {}),
         }),
@@ -98,6 +109,7 @@ export function weightDrawing({ joints, from, title, units }: DepthDrawingInput)
       ...draw(panels[1], feed, CUT_RAMP[4], "feed"),
       ...crossings(feed).map((at) => crossingMark(panels[1], at, `hold back from ${Math.round(at)} ${depthUnit}`)),
       ...(known ? draw(panels[2], gauge, CUT_RAMP[4], "gauge") : []),
+      ...(parted ? draw(panels[panels.length - 1], neutral, STEEL.face, "neutral") : []),
     ],
   });
 }

@@ -103,6 +103,6 @@ function kindOf({ code, station, unit = "" }: StationFinding): QuantityKind | un
     if (/rate|cuttings/.test(code)) return "rate";
     return /port|slot/.test(code) ? "speed" : "uphole speed";
   }
-  if (unit === "m³/s") return code.startsWith("air-") ? "air flow" : "flow";
+  if (unit === "m³/s") return code.startsWith("air-") ? "air flow" : code.startsWith("power.") ? "fuel flow" : "flow";
   return KIND_OF_UNIT[unit];
 }

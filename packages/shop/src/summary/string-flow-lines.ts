@@ -1,15 +1,16 @@
-import { FEED_DEAD_BAND } from "@bitwright/engine";
+import { FEED_DEAD_BAND, STANDARD_GRAVITY } from "@bitwright/engine";
 import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
 import { returnTable } from "./return-table.ts";
 import { textTable, wrapped } from "./text-table.ts";
 
-type JointInBed = NonNullable<Workup["string"]>["joints"][number];
+type WorkedString = NonNullable<Workup["string"]>;
+type JointInBed = WorkedString["joints"][number];
 
 /** What the rig does with its feed, joint by joint. */
 export function stringLines({ string, inquiry }: Workup, figures: Figures, width: number): string[] {
   if (!string) return ["Nothing is drilled with this bit, so no string is worked out."];
-  const { neutralPoint, balanceDepth, targetWeight, makeUpTorque } = string;
+  const { neutralPoint, balanceDepth, targetWeight } = string;
   const gauge = inquiry.inquiry.rig.gaugeForceFactor !== undefined;
   const shown = jointsToShow(string.joints);
   const wanted = figures.column(
@@ -59,20 +60,51 @@ export function stringLines({ string, inquiry }: Workup, figures: Figures, width
     neutralPoint.part === "above the string"
       ? "With that weight at the end of the hole the whole string is pressed; it has no neutral point."
       : `With that weight at the end of the hole the neutral point is ${figures.of("depth", neutralPoint.aboveBit)} above the bit, in the ${neutralPoint.part}.`,
+    ...collarWords(string, figures),
+    ...torqueWords(string, inquiry.inquiry.rig.torque, figures),
     ...motionWords(string, figures),
-    ...(makeUpTorque ? [`Make the bit up to ${figures.of("torque", makeUpTorque.normal)}.`] : []),
   ];
   return [...textTable(heads, rows, [1, 4]), "", ...words.flatMap((line) => wrapped(line, width))];
 }
 
-/** What a collar would do, how far the string winds up, and where its joints whip. */
-function motionWords({ collar, twist, criticalSpeed }: NonNullable<Workup["string"]>, figures: Figures): string[] {
+/** What collars would do: make up what lacks at the start, or carry all the weight. */
+function collarWords({ collar, collarsForWeight }: WorkedString, figures: Figures): string[] {
   return [
     ...(collar
       ? [
           `Where the bit starts, rig and string lack ${figures.of("force", collar.missingWeight)}: ${figures.of("depth", collar.collarLength)} of collar in the place of pipe would give it.`,
         ]
       : []),
+    ...(collarsForWeight
+      ? [
+          `${figures.of("depth", collarsForWeight.collarLength)} of collar of ${figures.of("linear mass", collarsForWeight.collarWeight / STANDARD_GRAVITY)} would carry that weight alone, with the neutral point in it.`,
+        ]
+      : []),
+  ];
+}
+
+/** Torque of the hardest bed beside what rig, joint and pipe bear. */
+function torqueWords(string: WorkedString, rigTorque: number, figures: Figures): string[] {
+  const { hardestBed, drillingTorque, makeUpTorque: row, torsionalYield } = string;
+  const torque = (si: number) => figures.of("torque", si);
+  const pipe = torsionalYield === undefined ? "" : `; new pipe bears ${torque(torsionalYield)}`;
+  const reach =
+    row && rigTorque < row.least
+      ? " The rig does not reach that: the joint goes on making up in the hole. Use tongs with a gauge."
+      : "";
+  return [
+    `The most torque is asked for in ${hardestBed}, ${torque(drillingTorque)}; the rig has ${torque(rigTorque)}${pipe}.`,
+    ...(row
+      ? [
+          `Make the bit up to ${torque(row.normal)}, at least ${torque(row.least)} and at most ${torque(row.most)} (${row.thread} on a sub of ${figures.of("diameter", row.subDiameter)}).${reach}`,
+        ]
+      : []),
+  ];
+}
+
+/** How far the string winds up, and where its joints whip. */
+function motionWords({ twist, criticalSpeed }: WorkedString, figures: Figures): string[] {
+  return [
     ...(twist === undefined
       ? []
       : [`At the torque of the hardest bed the string winds up by ${figures.of("angle", twist)}.`]),

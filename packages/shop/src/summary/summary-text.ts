@@ -1,9 +1,11 @@
+import { SOURCE_KIND_WORDS } from "@bitwright/engine";
 import type { UnitSystem, Workup } from "@bitwright/traveler";
 import { bitLines } from "./bit-lines.ts";
 import { figuresIn } from "./figures.ts";
 import { findingLines } from "./finding-lines.ts";
 import { groundLines } from "./ground-lines.ts";
 import { lifeLines } from "./life-lines.ts";
+import { powerLines } from "./power-lines.ts";
 import { runningLines } from "./running-lines.ts";
 import { stabilityLines } from "./stability-lines.ts";
 import { flowLines, stringLines } from "./string-flow-lines.ts";
@@ -20,16 +22,17 @@ export interface SummaryOptions {
 
 const USUAL_WIDTH = 110;
 
-/** What was assumed, a line each; prices, on which nothing of this page rests, in one. */
+/** What was assumed, a line each; prices and times, of which this page uses little, in one. */
 function assumedLines({ assumed }: Workup, width: number): string[] {
   const prices = assumed.filter(({ field }) => field.startsWith("prices."));
   const others = assumed.filter((one) => !prices.includes(one));
-  const lines = others.flatMap(({ field, text, why }) => wrapped(`- ${field}: ${text}. ${why}`, width, 2));
+  const lines = others.flatMap(({ field, text, why, source }) =>
+    wrapped(`- ${field}: ${text}. ${why} (${SOURCE_KIND_WORDS[source.kind]})`, width, 2),
+  );
   if (prices.length > 0) {
     const count = prices.length === 1 ? "1 usual price" : `${prices.length} usual prices and times`;
-    lines.push(
-      ...wrapped(`- prices: ${count}, on which nothing here rests; \`bitwright rank\` goes by them.`, width, 2),
-    );
+    const use = "only the fuel of the hole rests on them here, by the times; `bitwright rank` goes by them all";
+    lines.push(...wrapped(`- prices: ${count}; ${use}.`, width, 2));
   }
   return lines.length === 0 ? ["Nothing."] : lines;
 }
@@ -51,6 +54,7 @@ export function summaryText(workup: Workup, { units, program, width = USUAL_WIDT
     ...section("Weight and feed", stringLines(workup, figures, width)),
     ...section("Steadiness", stabilityLines(workup, figures, width)),
     ...section("Flow", flowLines(workup, figures)),
+    ...section("Power and fuel", powerLines(workup, figures, width)),
     ...section("How far it goes", lifeLines(workup, figures, width)),
     ...section("Findings", findingLines(workup, figures, width)),
     ...section("Assumed, because the traveler does not say", assumedLines(workup, width)),

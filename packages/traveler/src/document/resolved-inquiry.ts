@@ -59,8 +59,14 @@ export interface ResolvedRig {
   readonly rotarySpeeds?: readonly number[];
   /** Most rotary power [W]; absent where only torque and speed limit it. */
   readonly power?: number;
+  /** Rated power of the engine that drives rotary, feed, hoist and pump [W]. */
+  readonly enginePower: number;
+  /** What is burnt at the hole, all engines together [m³/s]; absent where nobody gave it. */
+  readonly fuelBurn?: number;
   /** Force at the string for each pascal on the feed gauge [N/Pa]; absent where nobody gave it. */
   readonly gaugeForceFactor?: number;
+  /** The same while the rig holds back [N/Pa]; absent where it is that of pushing. */
+  readonly holdBackGaugeForceFactor?: number;
   /** Reading of the feed gauge that gives no push: the pressure that just moves the empty feed [Pa]. */
   readonly feedGaugeZero: number;
   /** Drag of the string on the wall while feeding [N]. */
@@ -102,6 +108,10 @@ export interface ResolvedCompressor {
   readonly flow: number;
   /** Delivery pressure, gauge [Pa]. */
   readonly pressure: number;
+  /** Whether an engine of its own drives it, and not that of the rig. */
+  readonly ownEngine: boolean;
+  /** Rated power of an engine of its own [W]; absent where nobody gave it. */
+  readonly enginePower?: number;
 }
 
 export interface ResolvedPipe {
@@ -116,8 +126,12 @@ export interface ResolvedPipe {
   readonly linearMass: number;
   /** Length of one joint [m]. */
   readonly jointLength: number;
-  /** Id or name of the connection; absent where nobody gave it. */
+  /** Yield strength of the tube's steel [Pa]. */
+  readonly yieldStrength: number;
+  /** Id or name of the connection; absent where nobody gave it and sources part over the size of the bit. */
   readonly connection?: string;
+  /** Outside diameter of the bit sub or of the box above the bit's pin [m]; absent where no listed thread is known. */
+  readonly subDiameter?: number;
 }
 
 export interface ResolvedCollar {

@@ -224,6 +224,12 @@ export const QUANTITY_KINDS = {
     examples: ["7 gal/h", "26 L/h"],
     shown: { field: ["gal/h"], metric: ["L/h"] },
   }),
+  "fuel per length": kind({
+    dimension: "volume per length",
+    noun: "a volume for each length",
+    examples: ["0.08 gal/ft", "1 L/m"],
+    shown: { field: ["gal/ft"], metric: ["L/m"] },
+  }),
   price: kind({
     dimension: "money",
     noun: "a price in the currency of the job",

@@ -28,6 +28,7 @@ const SI_UNITS: Readonly<Record<Dimension, string>> = {
   "force per pressure": "N/Pa",
   slowness: "s/m",
   duration: "s",
+  "volume per length": "m³/m",
   money: "money",
   "money per time": "money/s",
   "money per volume": "money/m³",

@@ -48,6 +48,7 @@ export type Dimension =
   | "force per pressure"
   | "slowness"
   | "duration"
+  | "volume per length"
   | "money"
   | "money per time"
   | "money per volume"
@@ -228,6 +229,7 @@ export const UNIT_TABLE: Readonly<Record<Dimension, readonly Unit[]>> = {
     metric("min", MINUTE, "minute", "minutes"),
     metric("s", 1, "sec", "second", "seconds"),
   ],
+  "volume per length": [field("gal/ft", GALLON / FOOT, "gal per foot"), metric("L/m", 1e-3), metric("m³/m", 1)],
   // Money is in the currency of the document, which no unit names.
   money: [metric("-", 1)],
   "money per time": [

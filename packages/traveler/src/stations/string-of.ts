@@ -1,4 +1,5 @@
 import {
+  draggingTorque,
   hangingWeight,
   STANDARD_GRAVITY,
   type StringMakeUp,
@@ -27,6 +28,11 @@ export function sectionsOf({ pipe, collars }: ResolvedInquiry, length: number): 
     linearWeight: piece.linearMass * STANDARD_GRAVITY,
   }));
   return stringOfLength(sized, length);
+}
+
+/** Torque that the string takes by itself, from the drag that was given [N·m]. */
+export function stringDrag({ rig, pipe }: ResolvedInquiry): number {
+  return draggingTorque({ drag: rig.drag, outerDiameter: pipe.outsideDiameter });
 }
 
 /** The most weight that rig and string can put on a bit at a depth [N]. */

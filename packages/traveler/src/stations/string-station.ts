@@ -1,4 +1,8 @@
 import {
+  commonPractice,
+  type FeedGauge,
+  type Finding,
+  gravestFirst,
   type JointRow,
   REGULAR_CONNECTIONS,
   type RegularThread,
@@ -6,9 +10,9 @@ import {
   stringStation as stringAtOneWeight,
   stringMode,
 } from "@bitwright/engine";
-import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { ResolvedRig, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import type { BedCut } from "./cut-station.ts";
-import { sectionsOf, stringOf } from "./string-of.ts";
+import { sectionsOf, stringDrag, stringOf } from "./string-of.ts";
 
 /** One joint of the way down, with the bed it stands in and the weight wanted there. */
 interface JointInBed extends JointRow {
@@ -21,6 +25,10 @@ interface JointInBed extends JointRow {
 export interface StringStation extends Omit<StringAtOneWeight, "rows"> {
   /** Weight that the neutral point and the depth of balance are reckoned for: the largest wanted in any bed [N]. */
   readonly targetWeight: number;
+  /** Bed whose torque at the top of the string is the largest. */
+  readonly hardestBed: string;
+  /** That torque, the drag of the string counted [N·m]. */
+  readonly drillingTorque: number;
   /** Joint by joint over the stretch that the bit drills. */
   readonly joints: readonly JointInBed[];
 }
@@ -30,7 +38,7 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
   const { inquiry } = traveler;
   const { rig, fluid, bitHole } = inquiry;
   if (beds.length === 0) return undefined;
-  const gauge = rig.gaugeForceFactor === undefined ? undefined : gaugeOf(rig.gaugeForceFactor, rig.feedGaugeZero);
+  const gauge = gaugeOf(rig);
   const common = {
     makeUp: stringOf(inquiry),
     fluidDensity: fluid.density,
@@ -40,14 +48,18 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
   };
   const targetWeight = Math.max(...beds.map(({ weight }) => weight));
   const hardest = beds.reduce((most, bed) => (bed.drilling.bit.torque > most.drilling.bit.torque ? bed : most));
+  const drillingTorque = hardest.drilling.bit.torque + stringDrag(inquiry);
   const thread = threadOf(inquiry.pipe.connection);
+  const { subDiameter, yieldStrength } = inquiry.pipe;
   const { rows: _, ...whole } = stringAtOneWeight({
     ...common,
     depth: bitHole.to,
     targetWeight,
     bitDiameter: bitHole.diameter,
     torqueRating: rig.torque,
-    drillingTorque: hardest.drilling.bit.torque,
+    drillingTorque,
+    yieldStrength,
+    ...(subDiameter === undefined ? {} : { subDiameter }),
     rotarySpeed: hardest.rotarySpeed,
     startDepth: Math.min(...beds.map(({ bed }) => bed.top)),
     torsionalStiffness: stringMode(sectionsOf(inquiry, bitHole.to)).torsionalStiffness,
@@ -72,6 +84,9 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
   return {
     ...whole,
     targetWeight,
+    hardestBed: hardest.bed.name,
+    drillingTorque,
+    findings: gravestFirst([...whole.findings, ...unlistedThread(inquiry.pipe.connection, thread)]),
     joints: perBed.flatMap(({ joints }) => joints),
     // The feed is shown for the weight of each bed: its workings take the place of those for the largest weight.
     working: [
@@ -81,8 +96,26 @@ export function stringStation(traveler: ResolvedTraveler, beds: readonly BedCut[
   };
 }
 
-function gaugeOf(gaugeForceFactor: number, zeroReading: number) {
-  return { gaugeForceFactor, zeroReading };
+/** A connection that the list of make-up torques does not have. */
+function unlistedThread(connection: string | undefined, thread: RegularThread | undefined): Finding[] {
+  if (connection === undefined || thread !== undefined) return [];
+  return [
+    {
+      code: "string.make-up-not-listed",
+      severity: "note",
+      where: `bit joint, ${connection}`,
+      message:
+        "The list of make-up torques has regular threads only. Ask the maker of this connection, and hold the torque of drilling against what he says.",
+      source: commonPractice(),
+    },
+  ];
+}
+
+/** The feed gauge, where its force for each unit of pressure is known. */
+function gaugeOf({ gaugeForceFactor, holdBackGaugeForceFactor, feedGaugeZero }: ResolvedRig): FeedGauge | undefined {
+  if (gaugeForceFactor === undefined) return undefined;
+  const holdBack = holdBackGaugeForceFactor === undefined ? {} : { holdBackGaugeForceFactor };
+  return { gaugeForceFactor, zeroReading: feedGaugeZero, ...holdBack };
 }
 
 /** The regular thread a connection's name means, whether written with a hyphen or a space. */

@@ -67,19 +67,28 @@ export interface ListedRig {
 }
 
 /** The figures a rig is known by. */
-export type RigFigure = "pullDown" | "hoist" | "topHeadWeight" | "torque" | "rotarySpeedMin" | "rotarySpeedMax";
+export type RigFigure =
+  | "pullDown"
+  | "hoist"
+  | "topHeadWeight"
+  | "torque"
+  | "rotarySpeedMin"
+  | "rotarySpeedMax"
+  | "enginePower";
 
 /** Share of the hoist's pull that the feed usually pushes [-]: that of the rated rig of the list, 15 of 30 klbf. */
 const PULL_DOWN_SHARE = 0.5;
+const HALF_THE_HOIST = commonPractice("half the pull of the hoist, as the rated rig of the list has it; no source");
 /** Weight of a top head taken where nobody gave it [N]: 1,000 lbf; (c) no source. */
 const USUAL_TOP_HEAD = 4448.2216152605;
 
 const [ratedRig] = RATED_RIGS;
 
-function classFigures({ hoist, torque, source }: RigClass): Readonly<Record<RigFigure, ListedFigure>> {
+function classFigures({ hoist, torque, enginePower, source }: RigClass): Readonly<Record<RigFigure, ListedFigure>> {
   const custom = commonPractice();
   return {
-    pullDown: { si: PULL_DOWN_SHARE * hoist.low, source: ratedRig?.source ?? custom },
+    pullDown: { si: PULL_DOWN_SHARE * hoist.low, source: HALF_THE_HOIST },
+    enginePower: { si: enginePower.low, source },
     hoist: { si: hoist.low, source },
     topHeadWeight: { si: USUAL_TOP_HEAD, source: custom },
     torque: { si: torque.low, source },

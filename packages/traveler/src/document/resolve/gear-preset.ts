@@ -1,5 +1,6 @@
 import { isCalled, oneOf } from "../nearest-names.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
+import { LISTED_RIGS } from "./gear-lists.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 
 /** Holes up to this are drilled with a small rig [m]: 5 in, loop holes; (c) no source. */
@@ -15,6 +16,13 @@ export function classNamed<Entry extends Classed>(
   id: string | undefined,
 ): Entry | undefined {
   return classes.find((entry) => entry.id === id);
+}
+
+/** Id of the class of rigs that a traveler picked; undefined where it picked none, or a rig of the shop's own. */
+export function rigClassOf({ inquiry, lists }: ReadTraveler): string | undefined {
+  const { preset } = inquiry.rig ?? {};
+  if (preset === undefined || lists?.rigs?.some((entry) => isCalled(entry, preset))) return undefined;
+  return LISTED_RIGS.find((entry) => isCalled(entry, preset))?.id;
 }
 
 /** The class that a job with such a hole usually has. */

@@ -4,7 +4,8 @@ import { isCalled, oneOf } from "../nearest-names.ts";
 import { present } from "../present.ts";
 import type { ResolvedCollar, ResolvedHole, ResolvedPipe } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
-import { connectionName, LISTED_PIPE, type ListedPipe, USUAL_JOINT } from "./gear-lists.ts";
+import { resolveBitJoint } from "./bit-joint.ts";
+import { LISTED_PIPE, type ListedPipe, USUAL_JOINT } from "./gear-lists.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 
 type GivenPipe = NonNullable<ReadTraveler["inquiry"]["pipe"]>;
@@ -96,7 +97,7 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
         why: "a usual joint of water-well pipe; measure one to have the true one",
         source: USUAL_JOINT.source,
       }),
-    ...(entered.connection === undefined ? {} : { connection: connectionName(entered.connection) }),
+    ...resolveBitJoint(entered, bitHole, notes),
   };
 }
 

@@ -4,7 +4,7 @@ import { present } from "../present.ts";
 import type { ResolvedPiston, ResolvedPump } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
 import { LISTED_PUMPS, type ListedFigure, type ListedPump } from "./gear-lists.ts";
-import { classOf, type GearQuestion, presetOf } from "./gear-preset.ts";
+import { classNamed, classOf, type GearQuestion, presetOf, rigClassOf } from "./gear-preset.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 
 type GivenPump = NonNullable<ReadTraveler["inquiry"]["pump"]>;
@@ -31,7 +31,9 @@ export function resolvePump({ traveler, holeDiameter }: GearQuestion, notes: Rea
     notes.refuse({ field: "inquiry.pump", got: "piston and curve", expected });
     return undefined;
   }
-  const base: ListedPump = picked.listed ?? classOf(LISTED_PUMPS, holeDiameter);
+  // A rig that was picked by its class brings the pump of that class.
+  const base: ListedPump =
+    picked.listed ?? classNamed(LISTED_PUMPS, rigClassOf(traveler)) ?? classOf(LISTED_PUMPS, holeDiameter);
   const take = (name: "flow" | "pressureRating", kind: QuantityKind, quantity: Quantity | undefined) => {
     if (quantity) return quantity.si;
     const { si, source }: ListedFigure = base[name];

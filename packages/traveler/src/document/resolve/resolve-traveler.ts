@@ -3,6 +3,7 @@ import { present } from "../present.ts";
 import type { ResolvedInquiry, ResolvedTraveler } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
 import { resolveBit } from "./bit.ts";
+import { resolveCompressor } from "./compressor.ts";
 import { knownCutters, resolveOwnCutters } from "./cutters.ts";
 import { resolveFluid } from "./fluid.ts";
 import { gearRemarks } from "./gear-remarks.ts";
@@ -93,7 +94,7 @@ function resolveInquiry(
       rotarySpeed: targets?.rotarySpeed?.si,
       rate: targets?.rate?.si,
     }),
-    ...(compressor ? { compressor: { flow: compressor.flow.si, pressure: compressor.pressure.si } } : {}),
+    ...(compressor ? { compressor: resolveCompressor(compressor, notes) } : {}),
     ...(presentTool
       ? {
           presentTool: { kind: presentTool.kind, ...present({ rate: presentTool.rate?.si, notes: presentTool.notes }) },

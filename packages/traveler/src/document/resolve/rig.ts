@@ -43,10 +43,12 @@ export function resolveRig({ traveler, holeDiameter }: GearQuestion, notes: Read
   }
   return {
     ...present({ preset: given.preset, power: entered.power?.si, rotarySpeeds: speeds }),
-    ...present({ gaugeForceFactor: entered.gaugeForceFactor?.si }),
+    ...present({ gaugeForceFactor: entered.gaugeForceFactor?.si, fuelBurn: entered.fuelBurn?.si }),
+    ...present({ holdBackGaugeForceFactor: entered.holdBackGaugeForceFactor?.si }),
     name: entered.name ?? picked.listed?.name ?? usual.name,
     pullDown: take("pullDown", "force", entered.pullDown),
     hoist: take("hoist", "force", entered.hoist),
+    enginePower: take("enginePower", "power", entered.enginePower),
     topHeadWeight: take("topHeadWeight", "force", entered.topHeadWeight),
     torque: take("torque", "torque", entered.torque),
     rotarySpeedMin: slowest,

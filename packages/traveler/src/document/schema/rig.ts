@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { QuantityLimits } from "../../quantity/index.ts";
-import { section, text } from "../plain-field.ts";
+import { choice, section, text } from "../plain-field.ts";
 import { quantity } from "../quantity-field.ts";
 
 const ROTARY_SPEED: QuantityLimits = { least: "1 rpm", most: "2000 rpm" };
@@ -23,10 +23,24 @@ export const rigMeasures = {
     .optional()
     .meta({ description: "The fixed speeds of a geared rotary, in place of slowest and fastest." }),
   power: quantity("power", "Most power at the rotary.", { least: "0.1 hp", most: "5000 hp" }).optional(),
+  enginePower: quantity("power", "Rated power of the engine that drives rotary, feed, hoist and mud pump.", {
+    least: "1 hp",
+    most: "5000 hp",
+  }).optional(),
+  fuelBurn: quantity(
+    "fuel flow",
+    "What is burnt at the hole, all engines together, over drilling and handling; worked out from the load where not given.",
+    { least: "0.01 gal/h", most: "1000 gal/h" },
+  ).optional(),
   gaugeForceFactor: quantity("force per pressure", "Force on the string for each unit of feed pressure on the gauge.", {
     least: "0.01 lbf/psi",
     most: "1000 lbf/psi",
   }).optional(),
+  holdBackGaugeForceFactor: quantity(
+    "force per pressure",
+    "The same while the rig holds back, where its gauge then works on another area.",
+    { least: "0.01 lbf/psi", most: "1000 lbf/psi" },
+  ).optional(),
   feedGaugeZero: quantity("pressure", "Reading of the feed gauge that only just moves the empty feed.", {
     least: "0 psi",
     most: "5000 psi",
@@ -45,4 +59,9 @@ export const rigSchema = section("The rig. A preset fills what is not given here
 export const compressorSchema = section("The compressor; leave out where the rig has none.", {
   flow: quantity("air flow", "Delivery as free air.", { least: "1 cfm", most: "10000 cfm" }),
   pressure: quantity("pressure", "Delivery pressure on the gauge.", { least: "1 psi", most: "2000 psi" }),
+  engine: choice("What drives it: an engine of its own or that of the rig; its own where not given.", [
+    "own",
+    "rig",
+  ]).optional(),
+  enginePower: quantity("power", "Rated power of an engine of its own.", { least: "1 hp", most: "5000 hp" }).optional(),
 });

@@ -13,6 +13,15 @@ export const pipeMeasures = {
   bore: quantity("diameter", "Bore of the tube.", PIPE_BORE).optional(),
   weight: quantity("linear mass", "Weight of a length with its joints, in air.", PIPE_WEIGHT).optional(),
   jointLength: quantity("depth", "Length of one joint.", { least: "1 ft", most: "100 ft" }).optional(),
+  yieldStrength: quantity("strength", "Yield strength of the tube's steel.", {
+    least: "20000 psi",
+    most: "200000 psi",
+  }).optional(),
+  subDiameter: quantity(
+    "diameter",
+    "Outside diameter of the bit sub, or of the box above the bit's pin; the make-up torque goes by it.",
+    PIPE_DIAMETER,
+  ).optional(),
   connection: text("Connection of the pipe or of the bit's pin: an id of the list or a name.", "2-3/8 REG").optional(),
 };
 

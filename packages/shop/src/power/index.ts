@@ -1,0 +1,2 @@
+export { powerSheets } from "./power-sheets.ts";
+export { powerTable, powerWords } from "./power-table.ts";
