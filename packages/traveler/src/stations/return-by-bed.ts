@@ -9,10 +9,9 @@ import {
   returnFindings,
   type Working,
 } from "@bitwright/engine";
-import type { ResolvedTraveler } from "../document/resolved-traveler.ts";
+import type { ResolvedPorts, ResolvedTraveler } from "../document/resolved-traveler.ts";
 import { chipOf, circuitOf } from "./circuit-of.ts";
 import type { BedCut } from "./cut-station.ts";
-import type { FlowStation } from "./flow-station.ts";
 
 /** The return through the beds, with what is to be said of it. */
 export interface ReturnByBed {
@@ -58,7 +57,7 @@ export function chipSizeOf({ drilling }: BedCut): number {
 export function returnByBed(
   traveler: ResolvedTraveler,
   cuts: readonly BedCut[],
-  { ports, flow }: Pick<FlowStation, "ports" | "flow">,
+  { ports, flow }: Pick<ReturnQuestion, "flow"> & { readonly ports: ResolvedPorts },
 ): ReturnByBed {
   const beds = cuts.flatMap((cut): ReturnInBed[] => {
     const found = returnAt(traveler, { depth: cut.bed.bottom, chipSize: chipSizeOf(cut), flow });
