@@ -169,6 +169,11 @@ export function flowLines({ cut, flow, bit, inquiry }: Workup, figures: Figures)
     ),
     "",
     `Flow ${figures.of("flow", flow.flow)}; ${cooling} to cool the bit.`,
+    ...(flow.byFunnel
+      ? [
+          `By a funnel alone the pump pressure lies anywhere from ${figures.range("pressure", flow.byFunnel.pumpPressure.low, flow.byFunnel.pumpPressure.high)}, what the flow cleans from ${figures.range("rate", flow.byFunnel.rateCeiling.low, flow.byFunnel.rateCeiling.high)}.`,
+        ]
+      : []),
     `Uphole ${figures.of("uphole speed", circuit.slowestAnnulus.speed)} at the slowest, ${circuit.slowestAnnulus.name}; chips fall back at ${figures.range("uphole speed", cleaning.slip.speed.low, cleaning.slip.speed.high)}.`,
     `The flow cleans up to ${figures.range("rate", cleaning.rateCeiling.low, cleaning.rateCeiling.high)}.`,
     "",

@@ -41,4 +41,38 @@ describe("the fluid", () => {
     expect(yieldPoint).toBeCloseTo(8 * 1.066 * 0.4788, 2);
     expect(dialReadings).toEqual({ at600: 24, at300: 16 });
   });
+
+  it("takes a poor viscosity from the time of a funnel, half to double", () => {
+    // (ρ/ρw)(t - 25) mPa s (Pitt 2000, recalled): 1030.5/999 times 13.
+    const { plasticViscosity, yieldPoint, funnelViscosity, assumed } = fluidOf({
+      kind: "bentonite",
+      density: "1030.5 kg/m3",
+      funnelTime: "38 s",
+    });
+    expect(plasticViscosity).toBeCloseTo((1.0305 / 0.999) * 13e-3, 4);
+    expect(yieldPoint).toBe(0);
+    expect((funnelViscosity?.low ?? 0) / plasticViscosity).toBeCloseTo(0.5, 9);
+    expect((funnelViscosity?.high ?? 0) / plasticViscosity).toBeCloseTo(2, 9);
+    expect(assumed).toEqual(["temperature"]);
+  });
+
+  it("is told once only", () => {
+    const refused = (fluid: object) => {
+      const read = parseTraveler({ ...soundTraveler(), inquiry: { ...soundTraveler().inquiry, fluid } });
+      return read.ok ? [] : read.problems.map(({ message }) => message);
+    };
+    const once = "give plastic viscosity and yield point, or dial readings, or a funnel time, no two of them";
+    expect(refused({ kind: "bentonite", funnelTime: "38 s", yieldPoint: "8 lbf/100ft2" })).toEqual([
+      `inquiry.fluid.yieldPoint: got "8 lbf/100ft2" beside a funnel time; ${once}`,
+    ]);
+    expect(refused({ kind: "bentonite", funnelTime: "38 s", dialReadings: { at600: 24, at300: 16 } })).toEqual([
+      `inquiry.fluid.dialReadings: got readings beside a funnel time; ${once}`,
+    ]);
+    expect(refused({ kind: "air", funnelTime: "38 s" })).toEqual([
+      'inquiry.fluid.funnelTime: got "38 s" of air; leave it out: a funnel times a liquid',
+    ]);
+    expect(refused({ kind: "bentonite", funnelTime: "20 s" })).toEqual([
+      expect.stringContaining("inquiry.fluid.funnelTime"),
+    ]);
+  });
 });

@@ -1,4 +1,4 @@
-import type { PistonPump, PumpPoint } from "@bitwright/engine";
+import type { Band, PistonPump, PumpPoint } from "@bitwright/engine";
 
 /** What the driller needs and with what, in SI. */
 export interface ResolvedInquiry {
@@ -158,6 +158,8 @@ export interface ResolvedFluid {
   readonly yieldPoint: number;
   /** Dial readings of the rotational viscometer, where given. */
   readonly dialReadings?: ResolvedDialReadings;
+  /** Viscosity guessed from the mud funnel, half to double the middle, where nothing better is given [Pa s]. */
+  readonly funnelViscosity?: Band;
   /** Temperature of the fluid going down [K]. */
   readonly temperature: number;
 }

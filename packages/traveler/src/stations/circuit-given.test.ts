@@ -1,3 +1,4 @@
+import { band } from "@bitwright/engine";
 import { describe, expect, it } from "vitest";
 import { soundTraveler } from "../../../../tests/support/sound-traveler.ts";
 import { parseTraveler } from "../document/index.ts";
@@ -69,6 +70,20 @@ describe("a job worked up", () => {
     // In this mud Chien has the chips fall faster than Moore, so that less is cleaned.
     expect(slow.beds.length).toBeGreaterThan(0);
     for (const [k, bed] of slow.beds.entries()) expect(bed.rateCeiling.mid).toBeLessThan(usual.beds[k].rateCeiling.mid);
+  });
+
+  it("shows how far pressure and cleaning may be off where the mud was only timed", () => {
+    const sound = soundTraveler();
+    const fluid = { kind: "bentonite", density: "8.6 ppg", funnelTime: "38 s" };
+    const read = parseTraveler({ ...sound, inquiry: { ...sound.inquiry, fluid } });
+    if (!read.ok) throw new Error("the traveler has problems");
+    const { flow } = workUp(read);
+    const { pumpPressure, rateCeiling } = flow.byFunnel ?? { pumpPressure: band(0, 0, 0), rateCeiling: band(0, 0, 0) };
+    expect(pumpPressure.mid).toBe(flow.circuit?.pumpPressure);
+    expect(rateCeiling.mid).toBe(flow.circuit?.cleaning.rateCeiling.mid);
+    expect(pumpPressure.low).toBeLessThan(pumpPressure.mid);
+    expect(pumpPressure.high).toBeGreaterThan(pumpPressure.mid);
+    expect(flow.findings.map(({ code }) => code)).toContain("flow.funnel-only");
   });
 
   it("goes by what a piston pump still gives at its rating", () => {

@@ -18,6 +18,7 @@ import type { BitStation } from "./bit-station.ts";
 import { circuitGiven } from "./circuit-given.ts";
 import { chipOf, circuitOf, circuitThrough, type FlowQuestion } from "./circuit-of.ts";
 import type { BedCut } from "./cut-station.ts";
+import { type FunnelSpread, funnelSpread } from "./funnel-spread.ts";
 import { pumpWorking } from "./pump-working.ts";
 import { type ReturnByBed, returnByBed } from "./return-by-bed.ts";
 
@@ -30,6 +31,8 @@ export interface FlowStation {
   readonly ports: ResolvedPorts;
   /** The circuit of a liquid; absent on air, mist and foam. */
   readonly circuit?: Circuit;
+  /** How far the circuit may be off; only where the mud was timed through the funnel. */
+  readonly byFunnel?: FunnelSpread;
   /** Least flow of free air that lifts the chips from the end of the hole; only where the hole is drilled on air [m³/s]. */
   readonly leastAirFlow?: number;
   /** The return with the bit at the bottom of each bed; empty on air, mist and foam. */
@@ -59,17 +62,20 @@ export function flowStation(
     const flow = traveler.overrides.flow ?? traveler.inquiry.pump.flow;
     return { flow, ports, beds: [], ...airNeed(traveler, rate) };
   }
-  const { circuit: through, asked, heldBy, ...given } = circuitGiven(circuitThrough(gear, question));
+  const way = circuitThrough(gear, question);
+  const { circuit: through, asked, heldBy, ...given } = circuitGiven(way);
   const flow = given.flow > 0 ? given.flow : asked;
+  const byFunnel = funnelSpread({ ...way, pump: { ...way.pump, flow } }, traveler.inquiry.fluid);
   const { beds, findings, working } = returnByBed(traveler, cuts, { ports, flow });
   return {
     flow,
     heldBy,
     ports,
     circuit: through,
+    ...(byFunnel ? { byFunnel } : {}),
     beds,
-    findings: [...through.findings, ...findings],
-    working: [...pumpWorking(traveler.inquiry.pump), ...through.working, ...working],
+    findings: [...through.findings, ...(byFunnel?.findings ?? []), ...findings],
+    working: [...pumpWorking(traveler.inquiry.pump), ...(byFunnel?.working ?? []), ...through.working, ...working],
   };
 }
 

@@ -1,4 +1,12 @@
-import { binghamFromDial, commonPractice, derivedFrom, freshWater, recalledFrom, type Source } from "@bitwright/engine";
+import {
+  binghamFromDial,
+  commonPractice,
+  derivedFrom,
+  freshWater,
+  funnelViscosity,
+  recalledFrom,
+  type Source,
+} from "@bitwright/engine";
 import type { QuantityKind } from "../../quantity/index.ts";
 import type { FluidKind, ResolvedDialReadings, ResolvedFluid } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
@@ -66,6 +74,17 @@ export function resolveFluid({ inquiry }: ReadTraveler, notes: ReadingNotes): Re
     });
   const density = take("density", "density", given.density?.si, usual.density, usual.source);
   const dialReadings = dialReadingsOf(given.dialReadings);
+  if (given.funnelTime) {
+    if (!["water", "bentonite", "polymer"].includes(kind)) {
+      const expected = "leave it out: a funnel times a liquid";
+      notes.refuse({ field: "inquiry.fluid.funnelTime", got: `"${given.funnelTime.text}" of ${kind}`, expected });
+      return undefined;
+    }
+    if (contradicts(given, ["plasticViscosity", "yieldPoint", "dialReadings"], "a funnel time", notes))
+      return undefined;
+    const byFunnel = funnelViscosity({ density, funnelTime: given.funnelTime.si });
+    return { kind, density, plasticViscosity: byFunnel.mid, yieldPoint: 0, funnelViscosity: byFunnel, temperature };
+  }
   if (dialReadings) {
     if (!(dialReadings.at300 > 0 && dialReadings.at600 > dialReadings.at300)) {
       notes.refuse({
@@ -75,16 +94,7 @@ export function resolveFluid({ inquiry }: ReadTraveler, notes: ReadingNotes): Re
       });
       return undefined;
     }
-    for (const name of ["plasticViscosity", "yieldPoint"] as const) {
-      const entered = given[name];
-      if (!entered) continue;
-      notes.refuse({
-        field: `inquiry.fluid.${name}`,
-        got: `"${entered.text}" beside dial readings`,
-        expected: "give plastic viscosity and yield point, or dial readings, not both",
-      });
-      return undefined;
-    }
+    if (contradicts(given, ["plasticViscosity", "yieldPoint"], "dial readings", notes)) return undefined;
     const { plasticViscosity, yieldPoint } = binghamFromDial({ density, ...dialReadings });
     return { kind, density, plasticViscosity, yieldPoint, dialReadings, temperature };
   }
@@ -102,6 +112,26 @@ export function resolveFluid({ inquiry }: ReadTraveler, notes: ReadingNotes): Re
   return { kind, density, plasticViscosity, yieldPoint, temperature };
 }
 
+type GivenFluid = NonNullable<ReadTraveler["inquiry"]["fluid"]>;
+
+/** Refuses what tells the same as a better or a later reading: of two that differ nobody could say which was meant. */
+function contradicts(
+  given: GivenFluid,
+  names: readonly ("plasticViscosity" | "yieldPoint" | "dialReadings")[],
+  beside: string,
+  notes: ReadingNotes,
+): boolean {
+  const name = names.find((each) => given[each] !== undefined);
+  if (name === undefined) return false;
+  const entered = given[name];
+  notes.refuse({
+    field: `inquiry.fluid.${name}`,
+    got: `${entered && "text" in entered ? `"${entered.text}"` : "readings"} beside ${beside}`,
+    expected: "give plastic viscosity and yield point, or dial readings, or a funnel time, no two of them",
+  });
+  return true;
+}
+
 function assumedKind(air: boolean, notes: ReadingNotes): FluidKind {
   const kind = air ? "air" : "bentonite";
   notes.assume({
@@ -115,7 +145,7 @@ function assumedKind(air: boolean, notes: ReadingNotes): FluidKind {
   return kind;
 }
 
-type GivenReadings = NonNullable<NonNullable<ReadTraveler["inquiry"]["fluid"]>["dialReadings"]>;
+type GivenReadings = NonNullable<GivenFluid["dialReadings"]>;
 
 function dialReadingsOf(given: GivenReadings | undefined): ResolvedDialReadings | undefined {
   if (!given) return undefined;

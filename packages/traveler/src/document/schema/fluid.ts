@@ -22,6 +22,11 @@ export const fluidSchema = section("What the hole is drilled with.", {
     at6: reading(6).optional(),
     at3: reading(3).optional(),
   }).optional(),
+  funnelTime: quantity(
+    "duration",
+    "Time for a US quart of the mud to run out of the funnel, in place of viscometer readings; a poor measure.",
+    { least: "25.5 s", most: "300 s" },
+  ).optional(),
   temperature: quantity("temperature", "Temperature of the fluid going down.", {
     least: "0 °C",
     most: "100 °C",
