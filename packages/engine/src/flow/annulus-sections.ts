@@ -1,5 +1,15 @@
-import { requirePositive } from "../quantity/index.ts";
+import { requireBetween, requirePositive } from "../quantity/index.ts";
 import type { Annulus } from "./conduit.ts";
+
+/** The thick ends by which a run of pipe is screwed together. */
+export interface PipeJoints {
+  /** Outer diameter [m]. */
+  readonly outerDiameter: number;
+  /** Bore [m]. */
+  readonly bore: number;
+  /** Share of the length of the run that they take [-]. */
+  readonly share: number;
+}
 
 /** A run of pipe or collars of one size. */
 export interface BoreSection {
@@ -8,8 +18,10 @@ export interface BoreSection {
   readonly outerDiameter: number;
   /** Bore [m]. */
   readonly bore: number;
-  /** Length of the run [m]. */
+  /** Length of the run, joints and all [m]. */
   readonly length: number;
+  /** Left out where the joints are no wider than the tube. */
+  readonly joints?: PipeJoints;
 }
 
 /** A stretch of casing or open hole of one size. */
@@ -29,12 +41,22 @@ export interface AnnulusSectionsInput {
   readonly hole: readonly HoleSection[];
 }
 
+/** The annulus around the joints of a run of pipe. */
+export interface JointAnnulus {
+  readonly name: string;
+  readonly annulus: Annulus;
+  /** Share of the length of the stretch that they take [-]. */
+  readonly share: number;
+}
+
 /** A stretch of annulus of one size. */
 export interface AnnulusSection {
   readonly name: string;
   readonly annulus: Annulus;
   /** Length of the stretch [m]. */
   readonly length: number;
+  /** The joints of the pipe in it, whose annulus is narrower; the rest of the length is the tube's. */
+  readonly joints?: JointAnnulus;
 }
 
 /**
@@ -57,7 +79,8 @@ export function annulusSections({ string, hole }: AnnulusSectionsInput): Annulus
       const bottom = last ? runBottom : Math.min(runBottom, within.bottom);
       if (bottom > top) {
         const annulus = { shape: "annulus", holeDiameter: within.diameter, pipeDiameter: run.outerDiameter } as const;
-        sections.push({ name: `${run.name} in ${within.name}`, annulus, length: bottom - top });
+        const joints = jointsIn(run, within);
+        sections.push({ name: `${run.name} in ${within.name}`, annulus, length: bottom - top, ...joints });
         top = bottom;
       }
       if (!last && top >= within.bottom) {
@@ -67,4 +90,11 @@ export function annulusSections({ string, hole }: AnnulusSectionsInput): Annulus
     }
   }
   return sections;
+}
+
+function jointsIn({ joints }: BoreSection, { name, diameter }: HoleSection): Pick<AnnulusSection, "joints"> {
+  if (!joints) return {};
+  requireBetween("share of a run that its joints take", joints.share, 0, 1);
+  const annulus = { shape: "annulus", holeDiameter: diameter, pipeDiameter: joints.outerDiameter } as const;
+  return { joints: { name: `joints in ${name}`, annulus, share: joints.share } };
 }

@@ -1,4 +1,5 @@
-import { commonPractice, enteredBy, type Finding, readIn, recalledFrom } from "../quantity/index.ts";
+import { commonPractice, derivedFrom, enteredBy, type Finding, readIn, recalledFrom } from "../quantity/index.ts";
+import { annulusSections } from "./annulus-sections.ts";
 import type { CircuitInput } from "./circuit-input.ts";
 import type { CircuitFigures } from "./circuit-result.ts";
 import { COOLING_FLOW_FLOOR } from "./cooling-flow.ts";
@@ -32,7 +33,26 @@ export function circuitFindings(input: CircuitInput, figures: CircuitFigures): F
     ...portFindings(input),
     ...portSpeedFindings(figures),
     ...slotFindings(input, figures),
+    ...jointFindings(input),
   ];
+}
+
+/** Chips wider than what a joint leaves between itself and the wall, both sides together, cannot pass it anywhere. */
+function jointFindings(input: CircuitInput): Finding[] {
+  return annulusSections(input).flatMap(({ joints }) => {
+    if (!joints) return [];
+    const gap = joints.annulus.holeDiameter - joints.annulus.pipeDiameter;
+    if (!isBelow(gap, input.chip.size)) return [];
+    const message =
+      "The chips are wider than all that the joints of the pipe leave open: they jam there. Run pipe with slimmer joints, or drill slower for smaller chips.";
+    const held = {
+      value: gap,
+      limit: input.chip.size,
+      unit: "m",
+      source: derivedFrom("sizes of hole, joint and chip"),
+    };
+    return [remark("chips-jam-at-joints", "stop", joints.name, message, held)];
+  });
 }
 
 function coolingFindings(input: CircuitInput, { coolingFlow }: CircuitFigures): Finding[] {

@@ -52,9 +52,18 @@ function sectionLosses(input: WettedWay): SectionLoss[] {
   const gear = surfaceGear
     ? [loss("surface gear", "surface gear", { shape: "pipe", bore: surfaceGear.bore }, surfaceGear.equivalentLength)]
     : [];
-  const bores = input.string.map((run) => loss(run.name, "pipe", { shape: "pipe", bore: run.bore }, run.length));
-  const annuli = annulusSections(input).map(({ name, annulus, length }) => loss(name, "annulus", annulus, length));
-  return [...gear, ...bores, ...annuli.reverse()];
+  // The joints of a run lie all along it; together they lose what their whole length at their own size would.
+  const bores = input.string.flatMap(({ name, bore, length, joints }) => [
+    loss(name, "pipe", { shape: "pipe", bore }, length * (1 - (joints?.share ?? 0))),
+    ...(joints
+      ? [loss(`joints of the ${name}`, "pipe", { shape: "pipe", bore: joints.bore }, length * joints.share)]
+      : []),
+  ]);
+  const annuli = annulusSections(input).map(({ name, annulus, length, joints }) => [
+    loss(name, "annulus", annulus, length * (1 - (joints?.share ?? 0))),
+    ...(joints ? [loss(joints.name, "annulus", joints.annulus, length * joints.share)] : []),
+  ]);
+  return [...gear, ...bores, ...annuli.reverse().flat()];
 }
 
 function portState(input: WettedWay): PortState {

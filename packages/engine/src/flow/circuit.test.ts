@@ -62,6 +62,48 @@ describe("a circuit", () => {
     expect(worked.losses[2].pressureDrop).toBeCloseTo(alone.pressureDrop, 9);
   });
 
+  it("counts the joints of the pipe, in the bore and in the annulus, for their share of the length", () => {
+    const share = 1 / 20;
+    const withJoints = (outer: number, bore: number) =>
+      circuit({
+        ...well,
+        string: [
+          { ...well.string[0], joints: { outerDiameter: outer * inch, bore: bore * inch, share } },
+          well.string[1],
+        ],
+      });
+    // Joints of the tube's own size change nothing.
+    expect(withJoints(3.5, 2.764).pumpPressure).toBeCloseTo(worked.pumpPressure, 6);
+    const { losses } = withJoints(4.75, 1.75);
+    expect(losses.map(({ name }) => name)).toEqual([
+      "surface gear",
+      "pipe",
+      "joints of the pipe",
+      "collars",
+      "collars in open hole",
+      "pipe in open hole",
+      "joints in open hole",
+      "pipe in casing",
+      "joints in casing",
+    ]);
+    // Darcy: 12 ft of 1.75 in bore against 12 ft of 2.764 in lose as the fifth power of the bore, but for the friction factor.
+    const over = losses[2].pressureDrop / (worked.losses[1].pressureDrop * share);
+    expect(over).toBeGreaterThan((2.764 / 1.75) ** 5 * 0.9);
+    expect(over).toBeLessThan((2.764 / 1.75) ** 5 * 1.1);
+    expect(losses[1].pressureDrop).toBeCloseTo(worked.losses[1].pressureDrop * (1 - share), 6);
+    // V = 24.51 Q/(D2² - D1²) in ft/min around the joints.
+    expect(losses[6].speed / (foot / 60)).toBeCloseTo((24.51 * 150) / (6.125 ** 2 - 4.75 ** 2), 0);
+  });
+
+  it("stops where chips are wider than all that the joints leave open", () => {
+    const joints = { outerDiameter: 6 * inch, bore: 2.764 * inch, share: 0.05 };
+    const tight = { ...well, string: [{ ...well.string[0], joints }, well.string[1]] };
+    expect(codes(tight)).toContain("stop flow.chips-jam-at-joints");
+    expect(codes({ ...tight, chip: { ...well.chip, size: 0.1 * inch } })).not.toContain(
+      "stop flow.chips-jam-at-joints",
+    );
+  });
+
   it("cleans by its slowest annulus, the casing, and prints the rate the pump can clean", () => {
     expect(worked.slowestAnnulus.name).toBe("pipe in casing");
     const { rateCeiling, transportRatio } = worked.cleaning;

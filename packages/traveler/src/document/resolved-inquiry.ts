@@ -37,6 +37,18 @@ export interface ResolvedHole {
   readonly to: number;
   /** Bore of the casing set in it; of holes above that of the bit it is taken where nobody gave it [m]. */
   readonly casingBore?: number;
+  /** Stretches that are wider than they were drilled, from the top down; absent where none is known. */
+  readonly washouts?: readonly ResolvedWashout[];
+}
+
+/** A stretch of hole that has washed out. */
+export interface ResolvedWashout {
+  /** Depth where it begins [m]. */
+  readonly from: number;
+  /** Depth where it ends [m]. */
+  readonly to: number;
+  /** Diameter that it has washed out to [m]. */
+  readonly diameter: number;
 }
 
 export interface ResolvedRig {
@@ -126,12 +138,24 @@ export interface ResolvedPipe {
   readonly linearMass: number;
   /** Length of one joint [m]. */
   readonly jointLength: number;
+  /** Its thick ends; absent where nobody measured them, and then taken as wide as the tube. */
+  readonly joint?: ResolvedJoint;
   /** Yield strength of the tube's steel [Pa]. */
   readonly yieldStrength: number;
   /** Id or name of the connection; absent where nobody gave it and sources part over the size of the bit. */
   readonly connection?: string;
   /** Outside diameter of the bit sub or of the box above the bit's pin [m]; absent where no listed thread is known. */
   readonly subDiameter?: number;
+}
+
+/** Pin and box of a joint of pipe. */
+export interface ResolvedJoint {
+  /** Outside diameter [m]. */
+  readonly outsideDiameter: number;
+  /** [m] */
+  readonly bore: number;
+  /** Length of both together [m]. */
+  readonly length: number;
 }
 
 export interface ResolvedCollar {

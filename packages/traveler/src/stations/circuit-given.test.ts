@@ -86,6 +86,36 @@ describe("a job worked up", () => {
     expect(flow.findings.map(({ code }) => code)).toContain("flow.funnel-only");
   });
 
+  it("cleans by a washout, where the return is slowest", () => {
+    const flowWith = (washouts: readonly object[]) => {
+      const sound = soundTraveler();
+      const [surface, open] = sound.inquiry.holes;
+      const read = parseTraveler({ ...sound, inquiry: { ...sound.inquiry, holes: [surface, { ...open, washouts }] } });
+      if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join("\n"));
+      return workUp(read).flow;
+    };
+    const sound = flowWith([]);
+    const washed = flowWith([{ from: "90 ft", to: "110 ft", diameter: "8 in" }]);
+    expect(washed.circuit?.slowestAnnulus.name).toBe("pipe in washout of open hole");
+    // V = 24.51 Q/(D2² - D1²) in ft/min, for 180 gpm past 3 1/2 in pipe.
+    expect((washed.circuit?.slowestAnnulus.speed ?? 0) / (0.3048 / 60)).toBeCloseTo(
+      (24.51 * 180) / (8 ** 2 - 3.5 ** 2),
+      0,
+    );
+    expect(washed.circuit?.cleaning.rateCeiling.mid).toBeLessThan(sound.circuit?.cleaning.rateCeiling.mid ?? 0);
+    expect(
+      washed.circuit?.losses
+        .filter(({ part }) => part === "annulus")
+        .map(({ name, length }) => [name, Math.round(length / 0.3048)]),
+    ).toEqual([
+      ["collars in open hole", 30],
+      ["pipe in open hole", 160],
+      ["pipe in washout of open hole", 20],
+      ["pipe in open hole", 45],
+      ["pipe in casing", 45],
+    ]);
+  });
+
   it("goes by what a piston pump still gives at its rating", () => {
     const { flow } = worked({ flow: "150 gpm", pressureRating: "40 psi" });
     expect(flow.heldBy).toBe("pressure rating");

@@ -8,6 +8,7 @@ import {
 } from "@bitwright/engine";
 import type {
   LimitOverrides,
+  ResolvedHole,
   ResolvedInquiry,
   ResolvedPorts,
   ResolvedTraveler,
@@ -100,16 +101,33 @@ function stringAt({ pipe, collars }: ResolvedInquiry, depth: number): BoreSectio
     if (within > LEAST_RUN) runs.unshift({ name: "collars", outerDiameter: outsideDiameter, bore, length: within });
   }
   if (room > LEAST_RUN) {
-    runs.unshift({ name: "pipe", outerDiameter: pipe.outsideDiameter, bore: pipe.bore, length: room });
+    const { joint, jointLength } = pipe;
+    const share = joint ? joint.length / jointLength : 0;
+    const joints = joint && { outerDiameter: joint.outsideDiameter, bore: joint.bore, share };
+    const tube = { name: "pipe", outerDiameter: pipe.outsideDiameter, bore: pipe.bore, length: room };
+    runs.unshift({ ...tube, ...(joints ? { joints } : {}) });
   }
   return runs;
 }
 
 function holeAbove({ holes, bitHole }: ResolvedInquiry): HoleSection[] {
-  const open: HoleSection = { name: bitHole.name, diameter: bitHole.diameter, bottom: bitHole.to };
+  const open = openHole(bitHole);
   const above = holes.filter(({ to }) => to <= bitHole.from + LEAST_RUN).sort((a, b) => a.to - b.to);
-  if (above.length === 0 || bitHole.from <= LEAST_RUN) return [open];
+  if (above.length === 0 || bitHole.from <= LEAST_RUN) return open;
   // The last casing set reaches to the surface and is what the string runs in.
   const last = above[above.length - 1];
-  return [{ name: "casing", diameter: last.casingBore ?? last.diameter, bottom: bitHole.from }, open];
+  return [{ name: "casing", diameter: last.casingBore ?? last.diameter, bottom: bitHole.from }, ...open];
+}
+
+/** The open hole from the top down, its washouts between what is as it was drilled. */
+function openHole({ name, diameter, from, to, washouts = [] }: ResolvedHole): HoleSection[] {
+  const sections: HoleSection[] = [];
+  let top = from;
+  for (const washout of washouts) {
+    if (washout.from > top + LEAST_RUN) sections.push({ name, diameter, bottom: washout.from });
+    sections.push({ name: `washout of ${name}`, diameter: washout.diameter, bottom: washout.to });
+    top = washout.to;
+  }
+  if (to > top + LEAST_RUN || sections.length === 0) sections.push({ name, diameter, bottom: to });
+  return sections;
 }

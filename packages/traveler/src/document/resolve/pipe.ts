@@ -2,7 +2,7 @@ import { commonPractice, derivedFrom, JOINTED_OVER_PLAIN, plainEndWeight, STANDA
 import { formatQuantity, type Quantity } from "../../quantity/index.ts";
 import { isCalled, oneOf } from "../nearest-names.ts";
 import { present } from "../present.ts";
-import type { ResolvedCollar, ResolvedHole, ResolvedPipe } from "../resolved-traveler.ts";
+import type { ResolvedCollar, ResolvedHole, ResolvedJoint, ResolvedPipe } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
 import { resolveBitJoint } from "./bit-joint.ts";
 import { LISTED_PIPE, type ListedPipe, USUAL_JOINT } from "./gear-lists.ts";
@@ -71,6 +71,8 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
   if (!boreFits({ outsideDiameter, bore, path: "inquiry.pipe", given: entered }, notes)) return undefined;
   if (bitHole && !pipeFits({ outsideDiameter, hole: bitHole, path: "inquiry.pipe", given: entered }, notes))
     return undefined;
+  const joint = jointOf({ given: entered, bore, jointLength: entered.jointLength?.si, bitHole }, notes);
+  if (joint === "refused") return undefined;
   const measuredTube = entered.outsideDiameter !== undefined && entered.bore !== undefined;
   const linearMass =
     measuredTube && !entered.weight && !listed
@@ -88,6 +90,7 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
     outsideDiameter,
     bore,
     linearMass,
+    ...present({ joint }),
     jointLength:
       entered.jointLength?.si ??
       notes.assumeNumber({
@@ -99,6 +102,40 @@ export function resolvePipe({ traveler, bitHole }: PipeQuestion, notes: ReadingN
       }),
     ...resolveBitJoint(entered, bitHole, notes),
   };
+}
+
+interface JointCheck {
+  readonly given: GivenPipe;
+  /** Bore of the tube [m]. */
+  readonly bore: number;
+  /** Length of one joint of pipe, where given [m]. */
+  readonly jointLength: number | undefined;
+  readonly bitHole: ResolvedHole | undefined;
+}
+
+/** The thick ends of a joint; nothing where nobody measured them. */
+function jointOf(
+  { given, bore, jointLength = USUAL_JOINT.length, bitHole }: JointCheck,
+  notes: ReadingNotes,
+): ResolvedJoint | undefined | "refused" {
+  const { joint } = given;
+  if (!joint) return undefined;
+  const path = "inquiry.pipe.joint";
+  const outsideDiameter = joint.outsideDiameter.si;
+  const ownBore = joint.bore?.si ?? bore;
+  if (!boreFits({ outsideDiameter, bore: ownBore, path, given: joint }, notes)) return "refused";
+  if (bitHole && !pipeFits({ outsideDiameter, hole: bitHole, path, given: joint }, notes)) return "refused";
+  if (joint.length.si >= jointLength) {
+    const limit = formatQuantity("depth", jointLength, "field");
+    notes.refuse({
+      field: `${path}.length`,
+      got: `"${joint.length.text}"`,
+      wrong: `got "${joint.length.text}", which is not less than the whole joint of ${limit}`,
+      expected: `give the length of pin and box together, under ${limit}`,
+    });
+    return "refused";
+  }
+  return { outsideDiameter, bore: ownBore, length: joint.length.si };
 }
 
 /** The listed pipe of the size entered, else the largest that leaves a way up in the hole. */

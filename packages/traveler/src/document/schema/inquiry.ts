@@ -37,6 +37,18 @@ const holeSchema = section("One hole: a length of the job drilled at one diamete
     "Bore of the casing set in it before the next hole is drilled.",
     HOLE_DIAMETER,
   ).optional(),
+  washouts: z
+    .array(
+      section("A stretch that has washed out wider than it was drilled.", {
+        from: quantity("depth", "Depth where it begins.", DEPTH),
+        to: quantity("depth", "Depth where it ends.", DEPTH),
+        diameter: quantity("diameter", "Diameter that it has washed out to.", HOLE_DIAMETER),
+      }),
+    )
+    .optional()
+    .meta({
+      description: "Stretches of open hole that have washed out, from the top down; the return is slow in them.",
+    }),
 });
 
 /** What the driller needs and with what. */

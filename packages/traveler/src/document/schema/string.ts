@@ -22,6 +22,11 @@ export const pipeMeasures = {
     "Outside diameter of the bit sub, or of the box above the bit's pin; the make-up torque goes by it.",
     PIPE_DIAMETER,
   ).optional(),
+  joint: section("The thick ends of a joint; taken as wide as the tube where not given.", {
+    outsideDiameter: quantity("diameter", "Outside diameter over pin and box.", PIPE_DIAMETER),
+    bore: quantity("diameter", "Bore through them; that of the tube where not given.", PIPE_BORE).optional(),
+    length: quantity("length", "Length of pin and box together, of one joint.", { least: "1 in", most: "10 ft" }),
+  }).optional(),
   connection: text("Connection of the pipe or of the bit's pin: an id of the list or a name.", "2-3/8 REG").optional(),
 };
 
