@@ -1,0 +1,87 @@
+import { existsSync } from "node:fs";
+import { availableParallelism } from "node:os";
+import { fileURLToPath } from "node:url";
+import { MessageChannel } from "node:worker_threads";
+import type { Sheet } from "@bitwright/shop";
+import type { UnitSystem } from "@bitwright/traveler";
+import { Piscina } from "piscina";
+import type { StudyProgress } from "./study-in-steps.ts";
+import type { AskedStudy } from "./study-kinds.ts";
+import type { Answer, FindingCounts, StudyAnswer, StudyOrder } from "./worker.ts";
+
+/** A study under way on a thread. */
+export interface StudyUnderWay {
+  /** What came of it; fails where the thread was ended. */
+  readonly answer: Promise<Answer<StudyAnswer>>;
+  /** Asks the study to end with what it has. */
+  readonly stop: () => void;
+  /** Ends its thread at once, and what it had is gone. */
+  readonly kill: () => void;
+}
+
+/** Everything that reckons, on threads of its own, so that the server answers meanwhile. */
+export interface Threads {
+  readonly findings: (text: string) => Promise<Answer<FindingCounts>>;
+  readonly workup: (text: string) => Promise<Answer<string>>;
+  readonly sheets: (text: string, units: UnitSystem) => Promise<Answer<Sheet[]>>;
+  readonly study: (text: string, asked: AskedStudy, onProgress: (at: StudyProgress) => void) => StudyUnderWay;
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * Room for what a search makes and drops at once, layout by layout [MB]: (d) our choice, as on the command line. With V8's
+ * own 16 MB two threads spend a tenth of their time in waiting for each other's clearing up.
+ */
+const SHORT_LIVED_ROOM = 64;
+/** A workup takes about a second; one that takes so long is given up [ms]: (d) our choice. */
+const MOST_TIME = 60_000;
+/** Workups that may wait for the thread [-]: (d) our choice. */
+const MOST_WAITING = 200;
+
+/** The worker as it is built: where the program runs from its sources, the built one beside them runs. */
+const BUILT_WORKER = fileURLToPath(
+  new URL(import.meta.url.endsWith(".ts") ? "../../dist/work/worker.js" : "./worker.js", import.meta.url),
+);
+
+/**
+ * Starts the threads: one for workups and sheets, which keeps the last workups at hand, and one for each other processor
+ * for studies. They stay warm.
+ */
+export function startThreads(program: string): Threads {
+  if (!existsSync(BUILT_WORKER)) throw new Error("the worker is not built yet: run `npm run build` first");
+  const pool = (threads: number, maxQueue: number) =>
+    new Piscina({
+      filename: BUILT_WORKER,
+      minThreads: 1,
+      maxThreads: threads,
+      idleTimeout: Number.POSITIVE_INFINITY,
+      maxQueue,
+      // Flags that this process was started with are not the workers' to read.
+      execArgv: [],
+      resourceLimits: { maxYoungGenerationSizeMb: SHORT_LIVED_ROOM },
+    });
+  const quick = pool(1, MOST_WAITING);
+  const studies = pool(Math.max(1, availableParallelism() - 1), Number.POSITIVE_INFINITY);
+  const reckon = (name: string, order: object) => quick.run(order, { name, signal: AbortSignal.timeout(MOST_TIME) });
+  return {
+    findings: (text) => reckon("findings", { text }),
+    workup: (text) => reckon("workup", { text }),
+    sheets: (text, units) => reckon("sheets", { text, units, program }),
+    study(text, asked, onProgress) {
+      const stop = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
+      const { port1, port2 } = new MessageChannel();
+      const ended = new AbortController();
+      port1.on("message", onProgress);
+      const order: StudyOrder = { text, program, asked, stop, port: port2 };
+      const answer = studies.run(order, { name: "study", signal: ended.signal, transferList: [port2] });
+      return {
+        answer: answer.finally(() => port1.close()),
+        stop: () => Atomics.store(stop, 0, 1),
+        kill: () => ended.abort(),
+      };
+    },
+    async close() {
+      await Promise.all([quick.destroy(), studies.destroy()]);
+    },
+  };
+}
