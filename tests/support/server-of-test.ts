@@ -33,10 +33,10 @@ export interface TestServerOptions {
 export async function serverOfTest(options: TestServerOptions = {}): Promise<ServerOfTest> {
   const folder = mkdtempSync(join(tmpdir(), "bitwright-server-"));
   const store = await openForTest(options.place ?? join(folder, "shop"));
-  const real = startThreads("Bitwright 9.8.7");
-  const threads = { ...real, ...options.threads };
   const faults: unknown[] = [];
   const onFault = (error: unknown) => void faults.push(error);
+  const real = startThreads("Bitwright 9.8.7", onFault);
+  const threads = { ...real, ...options.threads };
   let id = 0;
   const jobs = studyJobs({ threads, newId: () => `study-${++id}`, onFault });
   const limits = { ...USUAL_SERVER_LIMITS, ...options.limits };

@@ -35,6 +35,8 @@ export async function buildApp(context: ServerContext, webFolder: string): Promi
     },
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(validatorCompiler).setSerializerCompiler(serializerCompiler);
+  // JSON alone: a form of another server's page can send plain text without being asked first.
+  app.removeContentTypeParser("text/plain");
   const { unanswered } = refuseInWords(app, onFault);
   await app.register(helmet, SECURITY_HEADERS);
   guardAgainstPages(app);

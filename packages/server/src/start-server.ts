@@ -60,7 +60,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   }
   const store = await openStore({ place, program, now: () => new Date(), newId: randomUUID });
   const filled = await closingOnFault(store, () => fillWithExamples(store, examples));
-  const threads = startThreads(program);
+  const threads = startThreads(program, onFault);
   const jobs = studyJobs({ threads, newId: randomUUID, onFault });
   const close = async () => {
     await threads.close();

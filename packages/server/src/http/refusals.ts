@@ -19,6 +19,7 @@ export function sendProblem(
 export function refuseInWords(app: FastifyInstance, onFault: (error: unknown) => void) {
   const routes: { readonly method: string; readonly pattern: RegExp }[] = [];
   app.addHook("onRoute", ({ method, url }) => {
+    if (!url.startsWith("/api/")) return;
     for (const one of [method].flat()) routes.push({ method: one, pattern: patternOf(url) });
   });
   app.setErrorHandler((error, request, reply) => sendProblem(error, request, reply, onFault));
@@ -37,5 +38,5 @@ export function refuseInWords(app: FastifyInstance, onFault: (error: unknown) =>
 /** Addresses of a route as a pattern: `/api/travelers/:id`. */
 function patternOf(url: string): RegExp {
   const escaped = url.replace(/[.\\+?^${}()|[\]]/g, "\\$&");
-  return new RegExp(`^${escaped.replace(/:[A-Za-z]+/g, "[^/]+").replace(/\*/g, ".*")}$`);
+  return new RegExp(`^${escaped.replace(/:[A-Za-z]+/g, "[^/]+")}$`);
 }

@@ -1,3 +1,4 @@
+import { once } from "node:events";
 import { existsSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
@@ -45,24 +46,14 @@ const BUILT_WORKER = fileURLToPath(
 
 /**
  * Starts the threads: one for workups and sheets, which keeps the last workups at hand, and one for each other processor
- * for studies. They stay warm.
+ * for studies. They stay warm. `onFault` is told of a thread that fails by itself.
  */
-export function startThreads(program: string): Threads {
+export function startThreads(program: string, onFault: (error: unknown) => void): Threads {
   if (!existsSync(BUILT_WORKER)) throw new Error("the worker is not built yet: run `npm run build` first");
-  const pool = (threads: number, maxQueue: number) =>
-    new Piscina({
-      filename: BUILT_WORKER,
-      minThreads: 1,
-      maxThreads: threads,
-      idleTimeout: Number.POSITIVE_INFINITY,
-      maxQueue,
-      // Flags that this process was started with are not the workers' to read.
-      execArgv: [],
-      resourceLimits: { maxYoungGenerationSizeMb: SHORT_LIVED_ROOM },
-    });
-  const quick = pool(1, MOST_WAITING);
-  const studies = pool(Math.max(1, availableParallelism() - 1), Number.POSITIVE_INFINITY);
-  const reckon = (name: string, order: object) => quick.run(order, { name, signal: AbortSignal.timeout(MOST_TIME) });
+  const quick = warmPool(1, MOST_WAITING, onFault);
+  const studies = warmPool(Math.max(1, availableParallelism() - 1), Number.POSITIVE_INFINITY, onFault);
+  const reckon = (name: string, order: object) =>
+    quick.pool.run(order, { name, signal: AbortSignal.timeout(MOST_TIME) });
   return {
     findings: (text) => reckon("findings", { text }),
     workup: (text) => reckon("workup", { text }),
@@ -73,7 +64,7 @@ export function startThreads(program: string): Threads {
       const ended = new AbortController();
       port1.on("message", onProgress);
       const order: StudyOrder = { text, program, asked, stop, port: port2 };
-      const answer = studies.run(order, { name: "study", signal: ended.signal, transferList: [port2] });
+      const answer = studies.pool.run(order, { name: "study", signal: ended.signal, transferList: [port2] });
       return {
         answer: answer.finally(() => port1.close()),
         stop: () => Atomics.store(stop, 0, 1),
@@ -81,7 +72,42 @@ export function startThreads(program: string): Threads {
       };
     },
     async close() {
-      await Promise.all([quick.destroy(), studies.destroy()]);
+      await Promise.all([quick.close(), studies.close()]);
+    },
+  };
+}
+
+/**
+ * Threads that are given work only when they have loaded their code, and ended only then: the machine itself breaks down
+ * where a thread is ended while it loads. So none counts among the least, which the pool takes for loaded at once.
+ */
+function warmPool(threads: number, maxQueue: number, onFault: (error: unknown) => void) {
+  const pool = new Piscina({
+    filename: BUILT_WORKER,
+    minThreads: 0,
+    maxThreads: threads,
+    idleTimeout: Number.POSITIVE_INFINITY,
+    maxQueue,
+    // Flags that this process was started with are not the workers' to read.
+    execArgv: [],
+    resourceLimits: { maxYoungGenerationSizeMb: SHORT_LIVED_ROOM },
+  });
+  const loaded = new Set<unknown>();
+  pool.on("workerCreate", (thread) => loaded.add(thread));
+  const warm = () => void pool.run({}, { name: "ready" }).catch(() => undefined);
+  let closing = false;
+  pool.on("workerDestroy", (thread) => {
+    loaded.delete(thread);
+    if (!closing) warm();
+  });
+  pool.on("error", onFault);
+  warm();
+  return {
+    pool,
+    async close() {
+      closing = true;
+      while (pool.threads.length > loaded.size) await once(pool, "workerCreate");
+      await pool.destroy();
     },
   };
 }

@@ -39,6 +39,11 @@ export interface StudyAnswer {
 /** Time between two words of progress [ms]. */
 const BETWEEN_WORDS = 100;
 
+/** Answers as soon as a thread has loaded its code. */
+export function ready(): true {
+  return true;
+}
+
 /** Works a document up and counts what there is to remark. */
 export function findings({ text }: { readonly text: string }): Answer<FindingCounts> {
   return answered(text, (workup) => {
