@@ -94,11 +94,14 @@ function warmPool(threads: number, maxQueue: number, onFault: (error: unknown) =
   });
   const loaded = new Set<unknown>();
   pool.on("workerCreate", (thread) => loaded.add(thread));
-  const warm = () => void pool.run({}, { name: "ready" }).catch(() => undefined);
   let closing = false;
+  const warm = () => {
+    if (!closing) pool.run({}, { name: "ready" }).catch((error) => closing || onFault(error));
+  };
   pool.on("workerDestroy", (thread) => {
     loaded.delete(thread);
-    if (!closing) warm();
+    // Afterwards, as the pool still counts the thread while it tells of its end.
+    setImmediate(warm);
   });
   pool.on("error", onFault);
   warm();
