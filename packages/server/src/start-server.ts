@@ -70,6 +70,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const context = { store, threads, jobs, limits: { ...USUAL_SERVER_LIMITS, ...limits }, program, who, onFault };
     const app = await buildApp(context, webFolder);
     const address = await listen(app, host, options.port, options.orNextPort ?? false);
+    // Only now, as the start page is waited for and no figure is yet.
+    threads.warm();
     return {
       address,
       place: store.place,

@@ -11,6 +11,7 @@ describe("startThreads", () => {
   it("can be ended at any time while the threads load", async () => {
     for (const wait of [0, 30, 60, 120, 240]) {
       const threads = startThreads("Bitwright test", fault);
+      threads.warm();
       await new Promise((resolve) => setTimeout(resolve, wait));
       await threads.close();
     }

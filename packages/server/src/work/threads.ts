@@ -26,6 +26,8 @@ export interface Threads {
   readonly workup: (text: string) => Promise<Answer<string>>;
   readonly sheets: (text: string, units: UnitSystem) => Promise<Answer<Sheet[]>>;
   readonly study: (text: string, asked: AskedStudy, onProgress: (at: StudyProgress) => void) => StudyUnderWay;
+  /** Loads the threads before anything is asked of them. */
+  readonly warm: () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -46,7 +48,7 @@ const BUILT_WORKER = fileURLToPath(
 
 /**
  * Starts the threads: one for workups and sheets, which keeps the last workups at hand, and one for each other processor
- * for studies. They stay warm. `onFault` is told of a thread that fails by itself.
+ * for studies. Once loaded they stay warm. `onFault` is told of a thread that fails by itself.
  */
 export function startThreads(program: string, onFault: (error: unknown) => void): Threads {
   if (!existsSync(BUILT_WORKER)) throw new Error("the worker is not built yet: run `npm run build` first");
@@ -70,6 +72,10 @@ export function startThreads(program: string, onFault: (error: unknown) => void)
         stop: () => Atomics.store(stop, 0, 1),
         kill: () => ended.abort(),
       };
+    },
+    warm() {
+      quick.warm();
+      studies.warm();
     },
     async close() {
       await Promise.all([quick.close(), studies.close()]);
@@ -104,9 +110,9 @@ function warmPool(threads: number, maxQueue: number, onFault: (error: unknown) =
     setImmediate(warm);
   });
   pool.on("error", onFault);
-  warm();
   return {
     pool,
+    warm,
     async close() {
       closing = true;
       while (pool.threads.length > loaded.size) await once(pool, "workerCreate");
