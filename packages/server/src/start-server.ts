@@ -1,4 +1,6 @@
 import { randomUUID } from "node:crypto";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { openStore, type Store } from "@bitwright/store";
 import { buildApp } from "./build-app.ts";
@@ -48,11 +50,23 @@ const PORTS_TRIED = 20;
 
 const LOOPBACK = /^(localhost|127(\.\d{1,3}){3}|::1)$/;
 
-const WEB_FOLDER = fileURLToPath(new URL("../../web/dist", import.meta.url));
+/** Where the screens are built. */
+const WEB_FOLDERS = ["../../web/dist/page", "../../web/dist"].map((path) =>
+  fileURLToPath(new URL(path, import.meta.url)),
+);
 
 /** Opens the shop and serves it on this machine, and on this machine alone. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const { place, program, who, host = "127.0.0.1", limits, onFault, examples = [], webFolder = WEB_FOLDER } = options;
+  const {
+    place,
+    program,
+    who,
+    host = "127.0.0.1",
+    limits,
+    onFault,
+    examples = [],
+    webFolder = builtScreens(),
+  } = options;
   if (!LOOPBACK.test(host)) {
     throw new ListenRefused(
       `got "${host}"; give localhost, 127.0.0.1 or ::1: nobody signs in yet, so other machines may not come in`,
@@ -86,6 +100,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     throw error;
   }
 }
+
+const builtScreens = () => WEB_FOLDERS.find((folder) => existsSync(join(folder, "index.html"))) ?? WEB_FOLDERS[0];
 
 async function closingOnFault<T>(store: Store, use: () => Promise<T>): Promise<T> {
   try {

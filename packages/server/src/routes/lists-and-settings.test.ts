@@ -51,8 +51,9 @@ await describePlaces(({ fresh }) => {
     await put("/api/lists/pumps", { value: [], baseVersion: 1, note: "cleared" });
     const late = await put("/api/lists/pumps", { value: [pump, pump], baseVersion: 1, note: "mine" });
     expect(late.statusCode).toBe(409);
-    const { yours, theirs } = late.json();
-    expect(yours).toMatchObject({ number: 1, basedOn: 1, found: 2, note: "mine", value: [pump, pump] });
+    const { yours, theirs, refusal } = late.json();
+    expect(yours).toEqual([pump, pump]);
+    expect(refusal).toMatchObject({ number: 1, basedOn: 1, found: 2, note: "mine" });
     expect(theirs).toMatchObject({ version: 2, note: "cleared", value: [] });
     const kept = await server.store.papers.refusals({ kind: "list", name: "pumps" });
     expect(kept.map(({ body }) => JSON.parse(body))).toEqual([[pump, pump]]);

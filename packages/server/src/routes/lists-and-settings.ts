@@ -1,10 +1,10 @@
 import { type SavedVersion, StoreFault } from "@bitwright/store";
 import { problemsOf, travelerSchema } from "@bitwright/traveler";
 import * as z from "zod";
-import { badValues, HttpProblem } from "../http/problem-details.ts";
+import { badValues } from "../http/problem-details.ts";
 import type { App, ServerContext } from "../server-context.ts";
 import { noteSchema, refusals } from "./shapes.ts";
-import { textOf } from "./traveler-texts.ts";
+import { conflict, textOf } from "./traveler-texts.ts";
 
 const { ground, lists, prices } = travelerSchema.shape;
 const own = lists.unwrap().shape;
@@ -119,10 +119,7 @@ async function save({ store, who }: ServerContext, { kind, name, schema }: Kept,
   const outcome = await store.papers.save({ kind, name, body, basedOn: baseVersion, who, note });
   if (outcome.ok) return keptOf({ ...outcome.saved, body });
   const { refused, newest } = outcome;
-  const words = `made from version ${refused.basedOn}, but ${newest.who} saved version ${refused.found} on ${newest.savedAt}`;
-  const { number, basedOn, found, refusedAt } = refused;
-  const yours = { number, basedOn, found, refusedAt, savedBy: refused.who, note: refused.note, value };
-  throw new HttpProblem("conflict", `${name}: ${words}; both are kept`, { yours, theirs: keptOf(newest) });
+  throw conflict(name, refused, newest, { yours: value, theirs: keptOf(newest) });
 }
 
 function keptOf({ version, savedAt, who, note, body }: SavedVersion) {

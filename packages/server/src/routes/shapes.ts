@@ -48,22 +48,24 @@ export const savedTravelerSchema = versionEntrySchema
   })
   .meta({ id: "SavedTraveler" });
 
-/** A save that was refused, kept whole. */
-export const refusedSaveSchema = z
+/** A save that was refused, kept whole beside the versions. */
+const refusalSchema = z
   .object({
-    number: z.int().min(1),
-    basedOn: versionSchema,
-    found: versionSchema.meta({ description: "The version that was there already." }),
+    number: z.int().min(1).meta({ description: "1 for the first refused save." }),
+    basedOn: z.int().min(0),
+    found: z.int().min(1).meta({ description: "The version that was there already." }),
     refusedAt: z.string().meta({ format: "date-time" }),
     savedBy: z.string(),
     note: z.string(),
-    document: documentSchema,
   })
-  .meta({ id: "RefusedSave" });
+  .meta({ id: "Refusal" });
+
+/** A refused save with its document. */
+export const refusedSaveSchema = refusalSchema.extend({ document: documentSchema }).meta({ id: "RefusedSave" });
 
 /** A save that met another: both are kept. */
 export const conflictSchema = problemSchema
-  .extend({ yours: refusedSaveSchema, theirs: savedTravelerSchema })
+  .extend({ yours: documentSchema, theirs: savedTravelerSchema, refusal: refusalSchema })
   .meta({ id: "Conflict", description: "Somebody else has saved meanwhile; both versions are kept." });
 
 /** What any address may answer when it does not do what was asked. */

@@ -144,8 +144,14 @@ describe("stopping", () => {
     const id = await started("layout", LONG);
     await running(id, /trying layouts/);
     const from = performance.now();
-    const stopped = await stop(id);
+    const stopping = stop(id);
+    const hasHeard = async () => {
+      const { state, progress } = await get(id);
+      return state === "stopped" || progress.doing === "ending with what it has";
+    };
+    await expect.poll(hasHeard, { interval: 20, timeout: 5000 }).toBe(true);
     expect(performance.now() - from).toBeLessThan(1000);
+    const stopped = await stopping;
     expect(stopped.state).toBe("stopped");
     const { solved } = stopped.result as { solved: { tried: number; choices: unknown[] } };
     expect(solved.tried).toBeGreaterThan(0);

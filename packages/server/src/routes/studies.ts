@@ -2,7 +2,7 @@ import { PassThrough } from "node:stream";
 import { parseTraveler } from "@bitwright/traveler";
 import type { FastifyReply } from "fastify";
 import * as z from "zod";
-import { badValues, fieldProblemSchema, fieldProblems, HttpProblem, PROBLEM_KINDS } from "../http/problem-details.ts";
+import { badValues, HttpProblem, problemBody, problemSchema } from "../http/problem-details.ts";
 import type { App, ServerContext } from "../server-context.ts";
 import { problemsOfOptions } from "../work/study-inputs.ts";
 import { isOver, type StudyJob } from "../work/study-jobs.ts";
@@ -40,10 +40,7 @@ const jobSchema = z
     }),
     sheets: z.array(z.string()).meta({ description: "Names of its sheets, when it is over." }),
     result: z.any().optional().meta({ description: "What it has found, in SI, when it is over." }),
-    problem: z
-      .looseObject({ title: z.string(), detail: z.string(), problems: z.array(fieldProblemSchema) })
-      .optional()
-      .meta({ description: "Why it failed." }),
+    problem: problemSchema.optional(),
   })
   .meta({ id: "Study" });
 
@@ -147,8 +144,9 @@ export function studyRoutes(app: App, { jobs, limits }: ServerContext): void {
 
 /** A study as JSON text; what it has found is put in as it came from its thread. */
 function jobText({ id, kind, state, progress, sheets, result, failed }: StudyJob): string {
-  const title = PROBLEM_KINDS[failed?.problems.length === 0 ? "fault" : "bad-value"][1];
-  const problem = failed && { title, detail: failed.detail, problems: fieldProblems(failed.problems) };
+  const why =
+    failed && (failed.problems.length > 0 ? badValues(failed.problems) : new HttpProblem("fault", failed.detail));
+  const problem = why && problemBody(why);
   const plain = JSON.stringify({ id, kind, state, progress, sheets: sheets.map(({ name }) => name), problem });
   return result === undefined ? plain : `${plain.slice(0, -1)},"result":${result}}`;
 }

@@ -1,7 +1,7 @@
 import { type RefusedSave, type SavedVersion, StoreFault, type VersionEntry } from "@bitwright/store";
 import { type Problem, parseTraveler } from "@bitwright/traveler";
 import type * as z from "zod";
-import { badValues, fieldProblems } from "../http/problem-details.ts";
+import { badValues, fieldProblems, HttpProblem } from "../http/problem-details.ts";
 import type { ServerContext } from "../server-context.ts";
 import type { refusedSaveSchema, savedTravelerSchema, versionEntrySchema } from "./shapes.ts";
 
@@ -35,8 +35,23 @@ export function savedOf(id: string, saved: SavedVersion): z.infer<typeof savedTr
 
 /** A refused save, as it is told. */
 export function refusedOf(refused: RefusedSave): z.infer<typeof refusedSaveSchema> {
-  const { number, basedOn, found, refusedAt, who, note, body } = refused;
-  return { number, basedOn, found, refusedAt, savedBy: who, note, document: documentOf(body) };
+  return { ...refusalOf(refused), document: documentOf(refused.body) };
+}
+
+/** A refused save without its text, as it is told. */
+export function refusalOf({ number, basedOn, found, refusedAt, who, note }: RefusedSave) {
+  return { number, basedOn, found, refusedAt, savedBy: who, note };
+}
+
+/** That somebody else has saved meanwhile, with both versions, which are kept. */
+export function conflict(
+  name: string,
+  refused: RefusedSave,
+  newest: SavedVersion,
+  both: { yours: unknown; theirs: unknown },
+) {
+  const words = `made from version ${refused.basedOn}, but ${newest.who} saved version ${refused.found} on ${newest.savedAt}`;
+  return new HttpProblem("conflict", `${name}: ${words}; both are kept`, { ...both, refusal: refusalOf(refused) });
 }
 
 /** Fields without which a document is no traveler, or none that this program may keep. */
@@ -48,7 +63,7 @@ const MARKS = new Set(["traveler", "format", "version"]);
  */
 export async function workedBeforeSaving({ threads, onFault }: ServerContext, text: string) {
   const answer = await threads.findings(text).catch((error: unknown) => {
-    onFault(error);
+    if ((error as Error).name !== "AbortError") onFault(error);
     return undefined;
   });
   if (answer === undefined || answer.ok) return { problems: [], ...(answer ? { findings: answer.value } : {}) };

@@ -99,12 +99,13 @@ await describePlaces(({ fresh }) => {
     const late = await put("shared", { document: named("Cleo's"), baseVersion: 1, note: "new pump" });
     expect(late.statusCode).toBe(409);
     expect(late.headers["content-type"]).toBe("application/problem+json; charset=utf-8");
-    const { type, yours, theirs, detail } = late.json();
+    const { type, yours, theirs, refusal, detail } = late.json();
     expect(type).toBe("urn:bitwright:problem:conflict");
     expect(detail).toMatch(/^shared: made from version 1, but Ada saved version 2 on .*; both are kept$/);
-    expect(yours).toMatchObject({ number: 1, basedOn: 1, found: 2, note: "new pump", document: named("Cleo's") });
+    expect(yours).toEqual(named("Cleo's"));
+    expect(refusal).toMatchObject({ number: 1, basedOn: 1, found: 2, note: "new pump" });
     expect(theirs).toMatchObject({ id: "shared", version: 2, note: "new rig", document: named("Bela's") });
-    expect((await get("/api/travelers/shared/refusals")).json().refusals).toEqual([yours]);
+    expect((await get("/api/travelers/shared/refusals")).json().refusals).toEqual([{ ...refusal, document: yours }]);
     const versions = (await get("/api/travelers/shared/versions")).json().versions;
     expect(versions.map((one: { version: number; note: string }) => [one.version, one.note])).toEqual([
       [1, ""],

@@ -1,7 +1,6 @@
 import * as z from "zod";
 import { isExample } from "../example-jobs.ts";
 import { sendFile } from "../http/file-reply.ts";
-import { HttpProblem } from "../http/problem-details.ts";
 import type { App, ServerContext } from "../server-context.ts";
 import { createTraveler } from "./create-traveler.ts";
 import { jobLines } from "./job-lines.ts";
@@ -19,7 +18,7 @@ import {
   versionQuery,
   versionSchema,
 } from "./shapes.ts";
-import { entryOf, refusedOf, savedOf, textOf, workedBeforeSaving } from "./traveler-texts.ts";
+import { conflict, entryOf, refusedOf, savedOf, textOf, workedBeforeSaving } from "./traveler-texts.ts";
 
 const listEntrySchema = versionEntrySchema
   .extend({
@@ -127,9 +126,7 @@ export function travelerRoutes(app: App, context: ServerContext): void {
       const outcome = await papers.save({ ...paper(id), body, basedOn: baseVersion, who: context.who, note });
       if (outcome.ok) return { ...savedOf(id, { ...outcome.saved, body }), ...worked };
       const { refused, newest } = outcome;
-      const words = `made from version ${refused.basedOn}, but ${newest.who} saved version ${refused.found} on ${newest.savedAt}`;
-      const both = { yours: refusedOf(refused), theirs: savedOf(id, newest) };
-      throw new HttpProblem("conflict", `${id}: ${words}; both are kept`, both);
+      throw conflict(id, refused, newest, { yours: document, theirs: savedOf(id, newest) });
     },
   );
 

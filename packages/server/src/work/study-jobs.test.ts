@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { StudyProgress } from "./study-in-steps.ts";
 import { type StudyJob, studyJobs } from "./study-jobs.ts";
 import type { StudyUnderWay } from "./threads.ts";
+import type { StudyWord } from "./worker.ts";
 
 type Answer = Awaited<StudyUnderWay["answer"]>;
 const ASKED = { kind: "bands", options: {} } as const;
@@ -10,7 +10,7 @@ const FOUND: Answer = { ok: true, value: { json: '{"a":1}', sheets: [{ name: "a.
 /** Studies that end when a test says so; what each was told is kept. */
 function jobsByHand() {
   const studies: {
-    readonly tell: (at: StudyProgress) => void;
+    readonly tell: (word: StudyWord) => void;
     readonly end: (answer: Answer) => void;
     readonly fail: (error: Error) => void;
     readonly told: string[];
@@ -77,6 +77,19 @@ describe("studyJobs", () => {
     expect(job?.state).toBe("stopped");
     expect(job).not.toHaveProperty("result");
     expect([studies[0]?.told, faults]).toEqual([["stop", "kill"], []]);
+  });
+
+  it("lets one that has heard write down what it has, but not for ever", async () => {
+    const { jobs, studies } = jobsByHand();
+    const [slow, hanging] = [jobs.start("{}", ASKED).id, jobs.start("{}", ASKED).id];
+    const heard = { done: 3, doing: "ending", ending: true };
+    for (const { tell } of studies) tell({ done: 3, doing: "drawing" });
+    const cancelled = [jobs.cancel(slow), jobs.cancel(hanging)];
+    for (const { tell } of studies) tell(heard);
+    setTimeout(() => studies[0]?.end(FOUND), 1500);
+    expect(await cancelled[0]).toMatchObject({ state: "stopped", result: '{"a":1}' });
+    expect(await cancelled[1]).not.toHaveProperty("result");
+    expect(studies.map(({ told }) => told)).toEqual([["stop"], ["stop", "kill"]]);
   });
 
   it("tells of a fault, and says of the study only that it failed", async () => {

@@ -26,7 +26,7 @@ export interface StudyJobs {
   readonly find: (id: string) => StudyJob | undefined;
   /** Tells of every change until the study is over; gives what ends the telling. */
   readonly watch: (id: string, told: (job: StudyJob) => void) => () => void;
-  /** Ends a study within a second, with what it has where it comes to an end by itself in that time. */
+  /** Stops a study within a second and waits until what it has is written down; one that does not hear of it has nothing. */
   readonly cancel: (id: string) => Promise<StudyJob | undefined>;
   /** Studies that wait or run [-]. */
   readonly underWay: () => number;
@@ -41,8 +41,10 @@ export interface StudyJobsOptions {
   readonly onFault: (error: unknown) => void;
 }
 
-/** Time that a study is given to end by itself before its thread is ended [ms]: (d) our choice, under a second. */
+/** Time in which a study must hear that it is to end, or its thread is ended [ms]: (d) our choice, under a second. */
 const GRACE = 850;
+/** Time that one which has heard may take to write down what it has [ms]: (d) our choice. */
+const MOST_ENDING = 5000;
 /** Studies kept when they are over [-]: (d) our choice, as a result takes up to some megabytes. */
 const MOST_KEPT = 40;
 
@@ -50,6 +52,8 @@ interface Entry {
   job: StudyJob;
   readonly underWay: StudyUnderWay;
   cancelled: boolean;
+  /** It has heard that it is to end. */
+  ending: boolean;
   readonly watchers: Set<(job: StudyJob) => void>;
   readonly over: Promise<void>;
 }
@@ -72,11 +76,15 @@ export function studyJobs({ threads, newId, onFault }: StudyJobsOptions): StudyJ
     start(text, asked) {
       const id = newId();
       const progress = { done: 0, doing: "waiting for a thread" };
-      const underWay = threads.study(text, asked, (at) => change(entry, { state: "running", progress: at }));
+      const underWay = threads.study(text, asked, ({ ending = false, ...at }) => {
+        entry.ending = ending;
+        change(entry, { state: "running", progress: at });
+      });
       const entry: Entry = {
         job: { id, kind: asked.kind, state: "waiting", progress, sheets: [] },
         underWay,
         cancelled: false,
+        ending: false,
         watchers: new Set(),
         over: underWay.answer.then(
           (answer) => change(entry, answer.ok ? foundBy(entry, answer.value) : refused(answer.problems)),
@@ -104,9 +112,11 @@ export function studyJobs({ threads, newId, onFault }: StudyJobsOptions): StudyJ
       entry.underWay.stop();
       // One that still waits for a thread has nothing to end with.
       if (entry.job.state === "waiting") entry.underWay.kill();
-      const late = setTimeout(entry.underWay.kill, GRACE);
+      const unheard = setTimeout(() => entry.ending || entry.underWay.kill(), GRACE);
+      const tooLong = setTimeout(entry.underWay.kill, MOST_ENDING);
       await entry.over;
-      clearTimeout(late);
+      clearTimeout(unheard);
+      clearTimeout(tooLong);
       return entry.job;
     },
     underWay: () => [...entries.values()].filter(({ job }) => !isOver(job)).length,

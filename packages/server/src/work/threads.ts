@@ -6,9 +6,8 @@ import { MessageChannel } from "node:worker_threads";
 import type { Sheet } from "@bitwright/shop";
 import type { UnitSystem } from "@bitwright/traveler";
 import { Piscina } from "piscina";
-import type { StudyProgress } from "./study-in-steps.ts";
 import type { AskedStudy } from "./study-kinds.ts";
-import type { Answer, FindingCounts, StudyAnswer, StudyOrder } from "./worker.ts";
+import type { Answer, FindingCounts, StudyAnswer, StudyOrder, StudyWord } from "./worker.ts";
 
 /** A study under way on a thread. */
 export interface StudyUnderWay {
@@ -25,7 +24,7 @@ export interface Threads {
   readonly findings: (text: string) => Promise<Answer<FindingCounts>>;
   readonly workup: (text: string) => Promise<Answer<string>>;
   readonly sheets: (text: string, units: UnitSystem) => Promise<Answer<Sheet[]>>;
-  readonly study: (text: string, asked: AskedStudy, onProgress: (at: StudyProgress) => void) => StudyUnderWay;
+  readonly study: (text: string, asked: AskedStudy, onWord: (word: StudyWord) => void) => StudyUnderWay;
   /** Loads the threads before anything is asked of them. */
   readonly warm: () => void;
   readonly close: () => Promise<void>;
@@ -38,6 +37,8 @@ export interface Threads {
 const SHORT_LIVED_ROOM = 64;
 /** A workup takes about a second; one that takes so long is given up [ms]: (d) our choice. */
 const MOST_TIME = 60_000;
+/** Whoever saves waits for the workup no longer than this [ms]: (d) our choice. */
+const MOST_TIME_OF_SAVING = 5000;
 /** Workups that may wait for the thread [-]: (d) our choice. */
 const MOST_WAITING = 200;
 
@@ -54,17 +55,17 @@ export function startThreads(program: string, onFault: (error: unknown) => void)
   if (!existsSync(BUILT_WORKER)) throw new Error("the worker is not built yet: run `npm run build` first");
   const quick = warmPool(1, MOST_WAITING, onFault);
   const studies = warmPool(Math.max(1, availableParallelism() - 1), Number.POSITIVE_INFINITY, onFault);
-  const reckon = (name: string, order: object) =>
-    quick.pool.run(order, { name, signal: AbortSignal.timeout(MOST_TIME) });
+  const reckon = (name: string, order: object, most = MOST_TIME) =>
+    quick.pool.run(order, { name, signal: AbortSignal.timeout(most) });
   return {
-    findings: (text) => reckon("findings", { text }),
+    findings: (text) => reckon("findings", { text }, MOST_TIME_OF_SAVING),
     workup: (text) => reckon("workup", { text }),
     sheets: (text, units) => reckon("sheets", { text, units, program }),
-    study(text, asked, onProgress) {
+    study(text, asked, onWord) {
       const stop = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
       const { port1, port2 } = new MessageChannel();
       const ended = new AbortController();
-      port1.on("message", onProgress);
+      port1.on("message", onWord);
       const order: StudyOrder = { text, program, asked, stop, port: port2 };
       const answer = studies.pool.run(order, { name: "study", signal: ended.signal, transferList: [port2] });
       return {

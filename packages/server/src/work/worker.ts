@@ -29,6 +29,12 @@ export interface StudyOrder {
   readonly port: MessagePort;
 }
 
+/** What a study tells on its way. */
+export interface StudyWord extends StudyProgress {
+  /** It has heard that it is to end, and ends with what it has. */
+  readonly ending?: boolean;
+}
+
 /** A finished or stopped study. */
 export interface StudyAnswer {
   /** The study as JSON text in SI; `null` where there was nothing to look at. */
@@ -68,17 +74,26 @@ export function sheets(order: {
 
 /** Runs a study, telling how far it is, until it ends or is stopped. */
 export function study({ text, program, asked, stop, port }: StudyOrder): Answer<StudyAnswer> {
-  const shouldStop = () => Atomics.load(stop, 0) === 1;
-  const tell = (progress: StudyProgress) => port.postMessage(progress);
+  let last: StudyProgress = { done: 0, doing: "working the traveler up" };
+  let ending = false;
+  const tell = (word: StudyWord) => port.postMessage(word);
+  const shouldStop = () => {
+    if (!ending && Atomics.load(stop, 0) === 1) {
+      ending = true;
+      tell({ ...last, doing: "ending with what it has", ending });
+    }
+    return ending;
+  };
   try {
-    tell({ done: 0, doing: "working the traveler up" });
+    tell(last);
     return answered(text, (worked) => {
       const steps = studyInSteps({ workup: worked, program, shouldStop }, asked);
       let next = 0;
       for (let step = steps.next(); ; step = steps.next()) {
         if (step.done) return { json: jsonOf(step.value.study), sheets: step.value.sheets };
-        if (performance.now() < next) continue;
-        tell(step.value);
+        last = step.value;
+        if (ending || performance.now() < next) continue;
+        tell(last);
         next = performance.now() + BETWEEN_WORDS;
       }
     });
