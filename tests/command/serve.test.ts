@@ -193,6 +193,7 @@ describe("where it listens", () => {
     expect(served.said()).toContain("Port 7417 is taken by another program; this one took the next that is free.");
     await served.end("SIGTERM");
     for (const { release } of holders) release();
+    expect(bitwright("serve", "--by", " ").err).toBe('--by: got " "; give a name of 1 to 120 characters in one line\n');
     expect(bitwright("serve", "--port", "70000").err).toBe(
       '--port: got "70000"; give a whole number from 0 to 65535\n',
     );

@@ -9,6 +9,7 @@ import { HttpProblem, PROBLEM_TYPE, problemBody } from "./http/problem-details.t
 import { refuseInWords, sendProblem } from "./http/refusals.ts";
 import { SECURITY_HEADERS } from "./http/security-headers.ts";
 import { aboutRoutes } from "./routes/about.ts";
+import { travelerMaker } from "./routes/create-traveler.ts";
 import { fileRoutes } from "./routes/files.ts";
 import { listAndSettingRoutes } from "./routes/lists-and-settings.ts";
 import { studyRoutes } from "./routes/studies.ts";
@@ -47,8 +48,9 @@ export async function buildApp(context: ServerContext, webFolder: string): Promi
       new HttpProblem("too-many", `${limits.requests} requests a minute are taken; come back in ${after}`),
   });
   await describeApi(app, program);
+  const create = travelerMaker(context);
   aboutRoutes(app, context);
-  travelerRoutes(app, context);
+  travelerRoutes(app, context, create);
   workupRoutes(app, context);
   studyRoutes(app, context);
   listAndSettingRoutes(app, context);
@@ -56,7 +58,7 @@ export async function buildApp(context: ServerContext, webFolder: string): Promi
     files.removeAllContentTypeParsers();
     await files.register(multipart);
     files.addContentTypeParser("*", (_request, payload, done) => done(null, payload));
-    fileRoutes(files, context);
+    fileRoutes(files, context, create);
   });
   const page = await webAppRoutes(app, webFolder);
   app.setNotFoundHandler(

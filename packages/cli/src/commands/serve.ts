@@ -31,6 +31,9 @@ const FIRST = "house-well";
 /** Serves the shop on this machine until it is told to end. */
 export async function serveCommand(options: ServeOptions, terminal: Terminal): Promise<void> {
   const asked = options.port === undefined ? undefined : wholeNumber("--port", options.port, 0, 0, MOST_PORT);
+  if (options.by !== undefined && !/^\P{Cc}{1,120}$/u.test(options.by.trim())) {
+    throw new Complaint([`--by: got "${options.by}"; give a name of 1 to 120 characters in one line`]);
+  }
   const server = await serverFor(options, asked, terminal);
   const usual = `:${asked ?? USUAL_PORT}`;
   if (asked === undefined && !server.address.endsWith(usual)) {

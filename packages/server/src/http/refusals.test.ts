@@ -52,6 +52,17 @@ describe("every refusal is problem details", () => {
       { method: "POST", url: "/api/travelers", payload: { document, note: "x".repeat(100_000) } },
     ],
     ["a body without its fields", 422, "bad-value", { method: "POST", url: "/api/travelers", payload: {} }],
+    [
+      "a document without a bottom",
+      422,
+      "bad-value",
+      {
+        method: "POST",
+        url: "/api/travelers",
+        headers: json,
+        payload: `{"document": {"format": ${"[".repeat(40_000)}${"]".repeat(40_000)}}}`,
+      },
+    ],
     ["a version that is no number", 422, "bad-value", { url: "/api/travelers/ridge/versions/one" }],
     ["units that there are not", 422, "bad-value", { url: "/api/travelers/ridge/sheets/card.txt?units=cubits" }],
     ["a list that there is not", 422, "bad-value", { url: "/api/lists/hats" }],

@@ -27,6 +27,8 @@ export const SECURITY_HEADERS: FastifyHelmetOptions = {
   strictTransportSecurity: false,
   crossOriginOpenerPolicy: { policy: "same-origin" },
   crossOriginResourcePolicy: { policy: "same-origin" },
+  // Drawings are opened in a sandbox and the pages are not: one origin, two kinds of page.
+  originAgentCluster: false,
   frameguard: { action: "deny" },
   referrerPolicy: { policy: "no-referrer" },
 };

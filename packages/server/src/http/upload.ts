@@ -34,6 +34,10 @@ export async function withUpload<T>(
   const path = join(folder, "file");
   try {
     return await use(request.isMultipart() ? await ofForm(request, path, most) : await ofBody(request, path, most));
+  } catch (error) {
+    // Nobody is there any more to hear what went wrong.
+    if (request.raw.destroyed && !request.raw.complete) throw new HttpProblem("bad-request", "the sending broke off");
+    throw error;
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

@@ -6,14 +6,18 @@ const MOST_CHARACTERS = 36;
 /** Names that are tried where another server on the same database takes each first [-]. */
 const MOST_TRIES = 5;
 
-// One after another, so that two that come at once do not find the same name free.
-let last: Promise<unknown> = Promise.resolve();
+/** Keeps a text as a new traveler; gives its name in the shop. */
+export type CreateTraveler = (body: string, note: string) => Promise<string>;
 
-/** Keeps a text as a new traveler; gives its name in the shop: that of its job, with a number where it is taken. */
-export function createTraveler(context: ServerContext, body: string, note: string): Promise<string> {
-  const created = last.then(() => createNext(context, body, note));
-  last = created.catch(() => undefined);
-  return created;
+/** Names new travelers after their jobs, with a number where a name is taken. */
+export function travelerMaker(context: ServerContext): CreateTraveler {
+  // One after another, so that two that come at once do not find the same name free.
+  let last: Promise<unknown> = Promise.resolve();
+  return (body, note) => {
+    const created = last.then(() => createNext(context, body, note));
+    last = created.catch(() => undefined);
+    return created;
+  };
 }
 
 async function createNext({ store: { papers }, who }: ServerContext, body: string, note: string): Promise<string> {

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
+import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, expect, it } from "vitest";
@@ -134,6 +135,21 @@ await describePlaces(({ fresh }) => {
     const [there, here] = [await other.app.inject("/api/travelers"), await get("/api/travelers")];
     expect(there.json()).toEqual(here.json());
     await other.close();
+  });
+
+  it("takes a sending that breaks off for no fault of the program, and keeps nothing of it", async () => {
+    const { port } = new URL(await server.app.listen({ host: "127.0.0.1", port: 0 }));
+    const head =
+      "POST /api/travelers/ridge/attachments?name=half.bin HTTP/1.1\r\nhost: localhost\r\ncontent-length: 9999";
+    await new Promise<void>((broken) => {
+      const socket = connect(Number(port), "127.0.0.1", () => {
+        socket.write(`${head}\r\ncontent-type: image/png\r\n\r\nhalf`, () => setTimeout(() => socket.destroy(), 200));
+      });
+      socket.on("close", () => broken());
+    });
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    expect(server.faults).toEqual([]);
+    expect((await get("/api/travelers/ridge/attachments")).json().attachments).toHaveLength(2);
   });
 
   it("leaves no temporary file behind", async () => {

@@ -8,7 +8,7 @@ import { sendFile } from "../http/file-reply.ts";
 import { HttpProblem } from "../http/problem-details.ts";
 import { withUpload } from "../http/upload.ts";
 import type { App, ServerContext } from "../server-context.ts";
-import { createTraveler } from "./create-traveler.ts";
+import type { CreateTraveler } from "./create-traveler.ts";
 import { fileReply, idParams, noteSchema, refusals, savedTravelerSchema } from "./shapes.ts";
 import { noSuchFile, savedOf, workedBeforeSaving } from "./traveler-texts.ts";
 
@@ -37,7 +37,7 @@ const files = (description: string, ...types: string[]) => ({
 });
 
 /** Files that go in and out: attachments, traveler files, the whole shop. Runs where bodies are not read as JSON. */
-export function fileRoutes(app: App, context: ServerContext): void {
+export function fileRoutes(app: App, context: ServerContext, create: CreateTraveler): void {
   const { store, limits, who } = context;
   const { attachments, papers } = store;
 
@@ -160,7 +160,7 @@ export function fileRoutes(app: App, context: ServerContext): void {
             `got "${mediaType}"; give a traveler as application/json or a shop as application/zip`,
           );
         }
-        return { traveler: await importedTraveler(context, path) };
+        return { traveler: await importedTraveler(context, create, path) };
       });
       reply.code(201);
       return imported;
@@ -168,10 +168,10 @@ export function fileRoutes(app: App, context: ServerContext): void {
   );
 }
 
-async function importedTraveler(context: ServerContext, path: string) {
+async function importedTraveler(context: ServerContext, create: CreateTraveler, path: string) {
   const text = textOfBytes(await readFile(path));
   const worked = await workedBeforeSaving(context, text);
-  const id = await createTraveler(context, text, "imported from a file");
+  const id = await create(text, "imported from a file");
   return { ...savedOf(id, await context.store.papers.read({ kind: "traveler", name: id }, 1)), ...worked };
 }
 

@@ -63,6 +63,9 @@ describe("a study", () => {
     expect(await get(id)).toEqual(last);
     // Whoever comes late hears how it ended.
     expect(await events(id)).toEqual([last]);
+    // A browser that has heard it comes back with the id of that event; 204 is how it is told to come no more.
+    const headers = { "last-event-id": "over" };
+    expect((await server.app.inject({ url: `/api/studies/${id}/events`, headers })).statusCode).toBe(204);
   });
 
   it.each([

@@ -47,6 +47,9 @@ const jobSchema = z
 /** A sign of life for whoever listens, in the pauses between events [ms]: (c) common practice, no source. */
 const HEARTBEAT = 15_000;
 
+/** Id of the event after which none comes. */
+const LAST_EVENT = "over";
+
 /** Long looks at a document, run on threads: asked for, watched, stopped. */
 export function studyRoutes(app: App, { jobs, limits }: ServerContext): void {
   const params = z.object({ id: z.string().min(1).max(100) });
@@ -111,11 +114,13 @@ export function studyRoutes(app: App, { jobs, limits }: ServerContext): void {
         response: { 200: fileReply("Events whose data are a Study", "text/event-stream"), ...refusals },
       },
     },
-    async ({ params: { id } }, reply) => {
+    async ({ params: { id }, headers }, reply) => {
       const job = found(id);
+      // A browser comes back when a stream ends; one that has heard the end is told to stay away.
+      if (headers["last-event-id"] === LAST_EVENT) return reply.code(204).send();
       const stream = new PassThrough();
       const tell = (now: StudyJob) => {
-        stream.write(`data: ${jobText(now)}\n\n`);
+        stream.write(`${isOver(now) ? `id: ${LAST_EVENT}\n` : ""}data: ${jobText(now)}\n\n`);
         if (isOver(now)) stream.end();
       };
       const leave = jobs.watch(id, tell);

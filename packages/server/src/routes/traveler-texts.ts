@@ -6,7 +6,16 @@ import type { ServerContext } from "../server-context.ts";
 import type { refusedSaveSchema, savedTravelerSchema, versionEntrySchema } from "./shapes.ts";
 
 /** The text of a document as it is kept. */
-export const textOf = (document: unknown) => `${JSON.stringify(document, null, 2)}\n`;
+export function textOf(document: unknown): string {
+  try {
+    return `${JSON.stringify(document, null, 2)}\n`;
+  } catch (error) {
+    // What came as JSON can only fail in its depth.
+    if (error instanceof RangeError)
+      throw new HttpProblem("bad-value", "document: got groups within groups beyond all use; give fewer");
+    throw error;
+  }
+}
 
 /** The document of a text that was kept. */
 export function documentOf(text: string): Record<string, unknown> {

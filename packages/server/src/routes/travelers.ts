@@ -2,7 +2,7 @@ import * as z from "zod";
 import { isExample } from "../example-jobs.ts";
 import { sendFile } from "../http/file-reply.ts";
 import type { App, ServerContext } from "../server-context.ts";
-import { createTraveler } from "./create-traveler.ts";
+import type { CreateTraveler } from "./create-traveler.ts";
 import { jobLines } from "./job-lines.ts";
 import {
   conflictSchema,
@@ -32,7 +32,7 @@ const listEntrySchema = versionEntrySchema
   .meta({ id: "TravelerEntry" });
 
 /** Travelers with every version. */
-export function travelerRoutes(app: App, context: ServerContext): void {
+export function travelerRoutes(app: App, context: ServerContext, create: CreateTraveler): void {
   const { papers } = context.store;
   const paper = (name: string) => ({ kind: "traveler", name }) as const;
   const about = { tags: ["travelers"] };
@@ -80,7 +80,7 @@ export function travelerRoutes(app: App, context: ServerContext): void {
     },
     async ({ body: { document, note = "" } }, reply) => {
       const worked = await workedBeforeSaving(context, textOf(document));
-      const id = await createTraveler(context, textOf(document), note);
+      const id = await create(textOf(document), note);
       reply.code(201).header("location", `/api/travelers/${encodeURIComponent(id)}`);
       return { ...savedOf(id, await papers.read(paper(id), 1)), ...worked };
     },
