@@ -101,6 +101,24 @@ describe("the description of the API", () => {
     }
   });
 
+  it("says for each saving what is taken, files as they are and as forms", () => {
+    const types = (path: string, method: string) =>
+      Object.keys(described.paths[path]?.[method]?.requestBody?.content ?? {}).sort();
+    for (const { path, method } of operations()) {
+      expect([path, method, types(path, method).length > 0]).toEqual([
+        path,
+        method,
+        method === "post" || method === "put",
+      ]);
+    }
+    expect(types("/api/travelers", "post")).toEqual(["application/json"]);
+    expect(types("/api/import", "post")).toEqual(["application/json", "application/zip", "multipart/form-data"]);
+    expect(types("/api/travelers/{id}/attachments", "post")).toEqual([
+      "application/octet-stream",
+      "multipart/form-data",
+    ]);
+  });
+
   it("refers to nothing that is not there", () => {
     const refs = [...JSON.stringify(described).matchAll(/"\$ref":"([^"]+)"/g)].map(([, ref]) => ref ?? "");
     expect(refs.length).toBeGreaterThan(50);

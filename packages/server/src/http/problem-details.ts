@@ -27,7 +27,7 @@ export const problemSchema = z
 export type FieldProblem = z.infer<typeof fieldProblemSchema>;
 
 /** Kinds of problem, with the status and the title that go with them. */
-export const PROBLEM_KINDS = {
+const PROBLEM_KINDS = {
   "bad-request": [400, "The request cannot be read"],
   "foreign-host": [403, "This server answers only on this machine"],
   "foreign-origin": [403, "A page of another server may change nothing here"],

@@ -33,7 +33,7 @@ const importedSchema = z
 /** Bodies that are files: the address takes them as they are or as `file` of a form. */
 const files = (description: string, ...types: string[]) => ({
   consumes: [...types, "multipart/form-data"],
-  description: `${description} Sent as the body itself, or as \`file\` of a form.`,
+  body: z.any().meta({ description: `${description} Sent as the body itself, or as \`file\` of a form.` }),
 });
 
 /** Files that go in and out: attachments, traveler files, the whole shop. Runs where bodies are not read as JSON. */

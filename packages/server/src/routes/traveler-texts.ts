@@ -48,7 +48,7 @@ export function refusedOf(refused: RefusedSave): z.infer<typeof refusedSaveSchem
 }
 
 /** A refused save without its text, as it is told. */
-export function refusalOf({ number, basedOn, found, refusedAt, who, note }: RefusedSave) {
+function refusalOf({ number, basedOn, found, refusedAt, who, note }: RefusedSave) {
   return { number, basedOn, found, refusedAt, savedBy: who, note };
 }
 
