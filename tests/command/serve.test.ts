@@ -180,6 +180,19 @@ describe("where it listens", () => {
     );
   });
 
+  it("says so where this machine has no such address", () => {
+    const { status, err } = bitwright(
+      "serve",
+      "--data",
+      join(folder.path, "none"),
+      "--host",
+      "127.0.0.999",
+      "--port",
+      "0",
+    );
+    expect([status, err]).toEqual([2, "serve: this machine has no address 127.0.0.999; give 127.0.0.1\n"]);
+  });
+
   it("takes no port that is taken where it is told one, and the next free one where it is not", async () => {
     const holders = await Promise.all([0, 7417].map(hold));
     const [{ port }] = holders;

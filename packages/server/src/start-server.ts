@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { openStore, type Store } from "@bitwright/store";
+import { openStore } from "@bitwright/store";
 import { buildApp } from "./build-app.ts";
 import { type ExampleJob, fillWithExamples } from "./example-jobs.ts";
 import { ListenRefused } from "./listen-refused.ts";
@@ -72,15 +72,15 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       `got "${host}"; give localhost, 127.0.0.1 or ::1: nobody signs in yet, so other machines may not come in`,
     );
   }
-  const store = await openStore({ place, program, now: () => new Date(), newId: randomUUID });
-  const filled = await closingOnFault(store, () => fillWithExamples(store, examples));
   const threads = startThreads(program, onFault);
+  const store = await openStore({ place, program, now: () => new Date(), newId: randomUUID });
   const jobs = studyJobs({ threads, newId: randomUUID, onFault });
   const close = async () => {
     await threads.close();
     await store.close();
   };
   try {
+    const filled = await fillWithExamples(store, examples);
     const context = { store, threads, jobs, limits: { ...USUAL_SERVER_LIMITS, ...limits }, program, who, onFault };
     const app = await buildApp(context, webFolder);
     const address = await listen(app, host, options.port, options.orNextPort ?? false);
@@ -103,15 +103,6 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 
 const builtScreens = () => WEB_FOLDERS.find((folder) => existsSync(join(folder, "index.html"))) ?? WEB_FOLDERS[0];
 
-async function closingOnFault<T>(store: Store, use: () => Promise<T>): Promise<T> {
-  try {
-    return await use();
-  } catch (error) {
-    await store.close();
-    throw error;
-  }
-}
-
 /** Listens on a port, or on the next that is free. */
 async function listen(app: App, host: string, port: number, orNext: boolean): Promise<string> {
   const last = orNext ? port + PORTS_TRIED - 1 : port;
@@ -131,6 +122,7 @@ function refusalOf(code: string | undefined, error: unknown, host: string, port:
     return new ListenRefused(`port ${port} is taken by another program; give another one, --port N`);
   if (code === "EACCES")
     return new ListenRefused(`port ${port} is kept for the system; give one from 1024 on, --port N`);
-  if (code === "EADDRNOTAVAIL") return new ListenRefused(`this machine has no address ${host}; give 127.0.0.1`);
+  if (code === "EADDRNOTAVAIL" || code === "ENOTFOUND")
+    return new ListenRefused(`this machine has no address ${host}; give 127.0.0.1`);
   return error;
 }

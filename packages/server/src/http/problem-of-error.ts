@@ -27,6 +27,9 @@ const KIND_OF_CODE: Readonly<Record<string, readonly [ProblemKind, string]>> = {
 /** Disks and servers that fail under the database, by the code that they tell. */
 const DISK = /^(SQLITE_(FULL|IOERR|READONLY|CANTOPEN|CORRUPT)|ENOSPC|EIO|EROFS|ECONN|57P|08)/;
 
+/** The words of a pool of threads that takes no more, which carry no code. */
+const QUEUE_IS_FULL = "Task queue is at limit";
+
 /** What anything that was thrown is told as. The words of a fault of the program stay inside. */
 export function problemOfError(error: unknown): HttpProblem {
   if (error instanceof HttpProblem) return error;
@@ -40,6 +43,8 @@ export function problemOfError(error: unknown): HttpProblem {
   const known = KIND_OF_CODE[code];
   if (known) return new HttpProblem(...known);
   if (DISK.test(code)) return new HttpProblem("out-of-reach", `the disk or the database of the shop fails (${code})`);
+  if (message === QUEUE_IS_FULL)
+    return new HttpProblem("too-many", "too many travelers wait to be worked up; come back later");
   if (statusCode === 404) return new HttpProblem("not-found", "nothing is there");
   if (statusCode === 413) return new HttpProblem("too-large", message);
   if (statusCode === 406 || statusCode === 415) return new HttpProblem("media-type", message);

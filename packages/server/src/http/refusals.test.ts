@@ -1,7 +1,9 @@
 import { connect } from "node:net";
 import { StoreFault } from "@bitwright/store";
 import type { InjectOptions } from "fastify";
+import { Piscina } from "piscina";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { projectFile } from "../../../../tests/support/command.ts";
 import { type ServerOfTest, serverOfTest } from "../../../../tests/support/server-of-test.ts";
 import { soundTraveler } from "../../../../tests/support/sound-traveler.ts";
 import { HttpProblem } from "./problem-details.ts";
@@ -143,6 +145,20 @@ describe("problemOfError", () => {
   it("tells a full disk as such", () => {
     const full = Object.assign(new Error("database or disk is full"), { code: "SQLITE_FULL" });
     expect(problemOfError(full)).toMatchObject({ kind: "out-of-reach", statusCode: 503 });
+  });
+
+  it("tells a pool of threads that takes no more as too much at once", async () => {
+    const pool = new Piscina({
+      filename: projectFile("packages/server/dist/work/worker.js"),
+      maxThreads: 1,
+      maxQueue: 1,
+    });
+    const asked = [1, 2, 3, 4].map(() => pool.run({ text: "{}" }, { name: "findings" }));
+    const refused = (await Promise.allSettled(asked)).filter((one) => one.status === "rejected");
+    expect(refused.length).toBeGreaterThan(0);
+    for (const { reason } of refused)
+      expect(problemOfError(reason)).toMatchObject({ kind: "too-many", statusCode: 429 });
+    await pool.destroy();
   });
 
   it("leaves a problem as it is and takes anything else as a fault", () => {

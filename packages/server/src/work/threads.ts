@@ -84,6 +84,9 @@ export function startThreads(program: string, onFault: (error: unknown) => void)
   };
 }
 
+/** What the pool says of an answer that was on its way when its thread was ended. */
+const LATE_ANSWER = /^Unexpected message from Worker/;
+
 /**
  * Threads that are given work only when they have loaded their code, and ended only then: the machine itself breaks down
  * where a thread is ended while it loads. So none counts among the least, which the pool takes for loaded at once.
@@ -110,7 +113,9 @@ function warmPool(threads: number, maxQueue: number, onFault: (error: unknown) =
     // Afterwards, as the pool still counts the thread while it tells of its end.
     setImmediate(warm);
   });
-  pool.on("error", onFault);
+  pool.on("error", (error: Error) => {
+    if (!closing && !LATE_ANSWER.test(error.message)) onFault(error);
+  });
   return {
     pool,
     warm,
