@@ -38,7 +38,8 @@ const packageOrder = {
   traveler: ["engine"],
   shop: ["engine", "traveler"],
   store: ["traveler"],
-  cli: ["engine", "traveler", "shop", "store"],
+  server: ["engine", "traveler", "shop", "store"],
+  cli: ["engine", "traveler", "shop", "store", "server"],
 };
 const packageRules = Object.entries(packageOrder).map(([name, allowed]) => ({
   name: `${name}-imports-one-way`,

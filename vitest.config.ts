@@ -10,6 +10,7 @@ export default defineConfig({
       "@bitwright/traveler": source("traveler"),
       "@bitwright/shop": source("shop"),
       "@bitwright/store": source("store"),
+      "@bitwright/server": source("server"),
     },
   },
   test: {

@@ -14,6 +14,7 @@ import { portsCommand } from "./commands/ports.ts";
 import { powerCommand } from "./commands/power.ts";
 import { rankCommand } from "./commands/rank.ts";
 import { schemaCommand } from "./commands/schema.ts";
+import { serveCommand } from "./commands/serve.ts";
 import { DATA_OPTION, shopCommands } from "./commands/shop.ts";
 import { solveLayoutCommand } from "./commands/solve-layout.ts";
 import { stabilityCommand } from "./commands/stability.ts";
@@ -160,6 +161,13 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
     plainCommand("shop", "keep travelers with every version: list, save, show, history, attach, take"),
     terminal,
   );
+  plainCommand("serve", "serve the shop to a browser on this machine: screens and API")
+    .option("--data <place>", DATA_OPTION)
+    .option("--port <number>", "port to listen on; 7417, or the next that is free, where not given")
+    .option("--host <address>", "loopback address to listen on", "127.0.0.1")
+    .option("--by <who>", "who saves; the user of this machine where not given")
+    .option("--no-examples", "leave an empty shop empty")
+    .action((options) => serveCommand(options, terminal));
   plainCommand("backup", "write the whole shop into one new zip file")
     .argument("<file>", "new file, such as shop.zip")
     .option("--data <place>", DATA_OPTION)

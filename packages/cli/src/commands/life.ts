@@ -19,6 +19,7 @@ import {
   lifeStationInSteps,
   MOST_HOLES,
   type QuantityKind,
+  studyJson,
   type UnitSystem,
   USUAL_SEED,
   workUp,
@@ -28,7 +29,6 @@ import { Complaint } from "../complaint.ts";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
-import { studyJson } from "../study-json.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
 import { writeSheets } from "../write-sheets.ts";

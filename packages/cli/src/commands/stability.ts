@@ -1,10 +1,16 @@
 import { crossingTable, figuresIn, findingLines, stabilitySheets, steadinessTable } from "@bitwright/shop";
-import { type StabilityStudy, stabilityStudyInSteps, type UnitSystem, USUAL_SPEEDS, workUp } from "@bitwright/traveler";
+import {
+  type StabilityStudy,
+  stabilityStudyInSteps,
+  studyJson,
+  type UnitSystem,
+  USUAL_SPEEDS,
+  workUp,
+} from "@bitwright/traveler";
 import { longWork, STOPPED_EARLY } from "../long-work.ts";
 import { noSuchBed } from "../no-such-bed.ts";
 import { PROGRAM } from "../program.ts";
 import { readTraveler } from "../read-traveler.ts";
-import { studyJson } from "../study-json.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
 import { writeSheets } from "../write-sheets.ts";

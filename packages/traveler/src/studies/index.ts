@@ -26,6 +26,7 @@ export {
   lossesInOrder,
   type PartLoss,
 } from "./flow-study.ts";
+export type { InsidePoint } from "./inside-points.ts";
 export {
   type LifeBands,
   type LifeBandsOptions,
@@ -34,7 +35,14 @@ export {
   lifeBandsInSteps,
   USUAL_LIVES,
 } from "./life-bands.ts";
-export { type BedMap, type InsidePoint, type MapStudy, type MapStudyOptions, mapStudy } from "./map-study.ts";
+export {
+  type BedMap,
+  type MapStudy,
+  type MapStudyOptions,
+  type MapStudyProgress,
+  mapStudy,
+  mapStudyInSteps,
+} from "./map-study.ts";
 export { type PortsStudy, portsStudy, type StudiedSlot } from "./ports-study.ts";
 export { type RuleBox, ruleBox } from "./rule-box.ts";
 export {
@@ -56,3 +64,4 @@ export {
   USUAL_SPEEDS,
 } from "./stability-study.ts";
 export { type StudiedBed, type StudiedBit, studiedBeds } from "./studied-beds.ts";
+export { studyJson } from "./study-json.ts";

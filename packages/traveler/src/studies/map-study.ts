@@ -4,6 +4,7 @@ import {
   COBALT_TABLE_LIMIT,
   compiledKernel,
   drillAtWeight,
+  type EdgeTrace,
   type Finding,
   type LimitedBit,
   type LimitLine,
@@ -17,15 +18,17 @@ import {
   rateOfPenetration,
   runningMap,
   runningTable,
+  runToEnd,
   type SpeedRange,
   type SpeedWindow,
 } from "@bitwright/engine";
 import { weightAvailable } from "../stations/string-of.ts";
 import type { Workup } from "../workup.ts";
+import { type InsidePoint, insidePoints } from "./inside-points.ts";
 import { mapFindings, runFindings } from "./map-findings.ts";
 import { LEAST_TURNING, rotaryOf } from "./rotary-of.ts";
 import { type RuleBox, ruleBox } from "./rule-box.ts";
-import { studiedBeds } from "./studied-beds.ts";
+import { type StudiedBed, studiedBeds } from "./studied-beds.ts";
 
 /** What to map, and what to keep out of. */
 export interface MapStudyOptions {
@@ -33,14 +36,18 @@ export interface MapStudyOptions {
   readonly bed?: string;
   /** Speeds to keep out of in every bed, beside those in step with the string. */
   readonly avoid?: readonly SpeedWindow[];
+  /** Asked before every bed; true ends the study with what it has. */
+  readonly shouldStop?: () => boolean;
 }
 
-/** The most that a bed takes at one speed. */
-export interface InsidePoint extends RunningMapPoint {
-  /** The limit that holds it. */
-  readonly binds: RateLimitName;
-  /** Why its speed is kept out of; absent where it is not. */
-  readonly keptOut?: string;
+/** How far a study of maps has come. */
+export interface MapStudyProgress {
+  /** The bed it is at. */
+  readonly bed: string;
+  /** Beds done [-]. */
+  readonly done: number;
+  /** Beds to map [-]. */
+  readonly of: number;
 }
 
 /** The map of one bed. */
@@ -82,8 +89,6 @@ export interface MapStudy {
 const RPM = (2 * Math.PI) / 60;
 /** Steps between the speeds of a map: a half of five turns a minute, so that every ten is one of them [rad/s]. */
 const SPEED_STEP = 2.5 * RPM;
-/** Steps between the speeds of the list of most weights [-]. */
-const LISTED = 20 * RPM;
 const STEPS_OF_TABLE = 12;
 /** How far beyond the largest weight and the fastest speed of note a map goes [-]. */
 const BEYOND = 1.15;
@@ -96,61 +101,79 @@ const WITHOUT_RULE = 2;
  * The speeds run past both ends of what the rig turns, the weights past the rule of thumb, so that one sees what a limit
  * costs.
  */
-export function mapStudy(workup: Workup, { bed, avoid: asked = [] }: MapStudyOptions = {}): MapStudy {
+export function mapStudy(workup: Workup, options: MapStudyOptions = {}): MapStudy {
+  return runToEnd(mapStudyInSteps(workup, options));
+}
+
+/** The same a bed at a time, for a caller that has to look after other things between the beds. */
+export function* mapStudyInSteps(
+  workup: Workup,
+  { bed, avoid = [], shouldStop = () => false }: MapStudyOptions = {},
+): Generator<MapStudyProgress, MapStudy, void> {
   const { trace, beds } = studiedBeds(workup, bed);
+  const mapOf = bedMapper(workup, trace, avoid);
+  const done: BedMap[] = [];
+  for (const studied of beds) {
+    if (shouldStop()) break;
+    yield { bed: studied.name, done: done.length, of: beds.length };
+    done.push(mapOf(studied));
+  }
+  return { beds: done };
+}
+
+/** Makes the map of one bed after another, all with one kernel and one rotary. */
+function bedMapper(workup: Workup, trace: EdgeTrace, asked: readonly SpeedWindow[]): (studied: StudiedBed) => BedMap {
   const { inquiry } = workup.inquiry;
   const kernel = compiledKernel();
   const rotary = rotaryOf(inquiry.rig);
-  return {
-    beds: beds.map((studied) => {
-      const { cut, limits, heat, number, name, inStep } = studied;
-      const avoid = [...asked, ...inStep];
-      const bit: LimitedBit = { trace, response: cut.ground.response.mid, kernel, limits, heat };
-      const rule = ruleBox(cut.run.practice, cut.bed.confinedStrength.mid);
-      const rotarySpeeds = drawnSpeeds(rotary, rule);
-      const best = bestRun(bit, rotary, avoid);
-      const ruleCarried = carries(bit, BEYOND * rule.weight.high);
-      const most = Math.max(cut.weight, best?.weight ?? 0);
-      const mostWeight = ruleCarried ? BEYOND * Math.max(rule.weight.high, most) : WITHOUT_RULE * most;
-      const heatMarks = [COBALT_TABLE_LIMIT];
-      const map = runningMap({ ...bit, rotary, rotarySpeeds, mostWeight, avoid, heatMarks, best });
-      const ofRule = ruleCarried ? drillAtWeight(bit, rule.weight.mid) : undefined;
-      const rulePasses = ofRule ? limitsPassed({ ...bit, state: ofRule, rotarySpeed: rule.rotarySpeed.mid }) : [];
-      const { advance, rate, rotarySpeed } = cut.drilling;
-      return {
-        number,
-        name,
-        rock: cut.ground.rock.name,
-        top: cut.bed.top,
-        bottom: cut.bed.bottom,
-        limits,
-        weightAtBottom: weightAvailable(inquiry, cut.bed.bottom),
-        map,
-        table: runningTable(bit, {
-          weights: evenSteps(0, mostWeight, STEPS_OF_TABLE).slice(1),
-          rotarySpeeds: evenSteps(rotarySpeeds[0], rotarySpeeds[rotarySpeeds.length - 1], STEPS_OF_TABLE),
-        }),
-        run: { weight: cut.weight, rotarySpeed, advance, rate },
-        inside: insidePoints(map),
-        atRun: limitLines(bit, [rotarySpeed]).sort((a, b) => a.points[0].advance - b.points[0].advance),
-        rule,
-        ...(ofRule
-          ? {
-              rulePoint: {
-                weight: rule.weight.mid,
-                rotarySpeed: rule.rotarySpeed.mid,
-                advance: ofRule.advance,
-                rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
-              },
-            }
-          : {}),
-        rulePasses,
-        findings: [
-          ...mapFindings(name, map, rule, ofRule ? rulePasses : "buries"),
-          ...runFindings(name, rotarySpeed, { asked, inStep }),
-        ],
-      };
-    }),
+  return (studied) => {
+    const { cut, limits, heat, number, name, inStep } = studied;
+    const avoid = [...asked, ...inStep];
+    const bit: LimitedBit = { trace, response: cut.ground.response.mid, kernel, limits, heat };
+    const rule = ruleBox(cut.run.practice, cut.bed.confinedStrength.mid);
+    const rotarySpeeds = drawnSpeeds(rotary, rule);
+    const best = bestRun(bit, rotary, avoid);
+    const ruleCarried = carries(bit, BEYOND * rule.weight.high);
+    const most = Math.max(cut.weight, best?.weight ?? 0);
+    const mostWeight = ruleCarried ? BEYOND * Math.max(rule.weight.high, most) : WITHOUT_RULE * most;
+    const heatMarks = [COBALT_TABLE_LIMIT];
+    const map = runningMap({ ...bit, rotary, rotarySpeeds, mostWeight, avoid, heatMarks, best });
+    const ofRule = ruleCarried ? drillAtWeight(bit, rule.weight.mid) : undefined;
+    const rulePasses = ofRule ? limitsPassed({ ...bit, state: ofRule, rotarySpeed: rule.rotarySpeed.mid }) : [];
+    const { advance, rate, rotarySpeed } = cut.drilling;
+    return {
+      number,
+      name,
+      rock: cut.ground.rock.name,
+      top: cut.bed.top,
+      bottom: cut.bed.bottom,
+      limits,
+      weightAtBottom: weightAvailable(inquiry, cut.bed.bottom),
+      map,
+      table: runningTable(bit, {
+        weights: evenSteps(0, mostWeight, STEPS_OF_TABLE).slice(1),
+        rotarySpeeds: evenSteps(rotarySpeeds[0], rotarySpeeds[rotarySpeeds.length - 1], STEPS_OF_TABLE),
+      }),
+      run: { weight: cut.weight, rotarySpeed, advance, rate },
+      inside: insidePoints(map),
+      atRun: limitLines(bit, [rotarySpeed]).sort((a, b) => a.points[0].advance - b.points[0].advance),
+      rule,
+      ...(ofRule
+        ? {
+            rulePoint: {
+              weight: rule.weight.mid,
+              rotarySpeed: rule.rotarySpeed.mid,
+              advance: ofRule.advance,
+              rate: rateOfPenetration({ advance: ofRule.advance, rotarySpeed: rule.rotarySpeed.mid }),
+            },
+          }
+        : {}),
+      rulePasses,
+      findings: [
+        ...mapFindings(name, map, rule, ofRule ? rulePasses : "buries"),
+        ...runFindings(name, rotarySpeed, { asked, inStep }),
+      ],
+    };
   };
 }
 
@@ -169,19 +192,4 @@ function drawnSpeeds({ slowest, fastest }: SpeedRange, rule: RuleBox): number[] 
 
 function evenSteps(from: number, to: number, steps: number): number[] {
   return Array.from({ length: steps + 1 }, (_, k) => from + (k / steps) * (to - from));
-}
-
-/** The most weight at twenties of turns a minute that the rotary turns, those to keep out of marked. */
-function insidePoints({ lines, rotary, rotarySpeeds, avoid }: RunningMap): InsidePoint[] {
-  const whole = (speed: number) => Math.abs(speed / LISTED - Math.round(speed / LISTED)) < 1e-6;
-  const turned = (speed: number) => speed >= rotary.slowest * (1 - 1e-9) && speed <= rotary.fastest * (1 + 1e-9);
-  return rotarySpeeds.flatMap((speed, k) => {
-    if (!(turned(speed) && whole(speed))) return [];
-    const keptOut = avoid.find(({ from, to }) => speed > from && speed < to)?.why;
-    const here = lines.flatMap(({ limit, points }): InsidePoint[] => {
-      const point = points.find(({ rotarySpeed }) => rotarySpeed === rotarySpeeds[k]);
-      return point ? [{ ...point, binds: limit, ...(keptOut === undefined ? {} : { keptOut }) }] : [];
-    });
-    return here.length === 0 ? [] : [here.reduce((least, one) => (one.advance < least.advance ? one : least))];
-  });
 }

@@ -8,7 +8,7 @@ import type { Workup } from "../workup.ts";
 import { type BandsStudy, bandsStudy, bandsStudyInSteps } from "./bands-study.ts";
 import { lifeBands, lifeBandsInSteps } from "./life-bands.ts";
 import { runFindings } from "./map-findings.ts";
-import { type MapStudy, mapStudy } from "./map-study.ts";
+import { type MapStudy, mapStudy, mapStudyInSteps } from "./map-study.ts";
 import { studiedBeds } from "./studied-beds.ts";
 
 type Sound = ReturnType<typeof soundTraveler>;
@@ -45,6 +45,20 @@ describe("studiedBeds", () => {
     expect(named("shale")).toEqual([1]);
     expect(named("granite")).toEqual([]);
     expect(named("")).toEqual([]);
+  });
+});
+
+describe("mapStudyInSteps", () => {
+  it("tells the bed it is at, and ends with the beds it has when it is stopped", () => {
+    const workup = worked();
+    const names = workup.cut.beds.map(({ bed }) => bed.name);
+    expect(names.length).toBeGreaterThan(1);
+    let told = 0;
+    const steps = mapStudyInSteps(workup, { shouldStop: () => told > 0 });
+    expect(steps.next()).toEqual({ done: false, value: { bed: names[0], done: 0, of: names.length } });
+    told += 1;
+    const end = steps.next();
+    expect(end.done && end.value.beds.map(({ name }) => name)).toEqual(names.slice(0, 1));
   });
 });
 
