@@ -38,6 +38,7 @@ const packageOrder = {
   shop: ["engine", "traveler"],
   store: ["traveler"],
   cli: ["engine", "traveler", "shop", "store"],
+  web: ["engine", "traveler", "shop"],
 };
 const packageRules = Object.entries(packageOrder).map(([name, allowed]) => ({
   name: `${name}-imports-one-way`,
