@@ -28,11 +28,10 @@ const MARKED = 2500;
 
 /** The place on the screen that a finding or a problem names: by its whole name, else the longest name that it holds. */
 function placeNamed(at: string): HTMLElement | undefined {
-  const places = [...document.querySelectorAll<HTMLElement>("[data-where]")];
-  const named = (place: HTMLElement) => place.dataset.where ?? "";
-  const exact = places.find((place) => named(place) === at);
-  if (exact) return exact;
-  return places
-    .filter((place) => named(place) !== "" && at.includes(named(place)))
-    .sort((a, b) => named(b).length - named(a).length)[0];
+  const places = [...document.querySelectorAll<HTMLElement>("[data-where], [data-name]")].flatMap((place) =>
+    [place.dataset.where, place.dataset.name].flatMap((name) => (name ? [{ place, name }] : [])),
+  );
+  const exact = places.find(({ name }) => name === at);
+  const held = places.filter(({ name }) => at.includes(name)).sort((a, b) => b.name.length - a.name.length);
+  return (exact ?? held[0])?.place;
 }

@@ -83,7 +83,7 @@ function Advice({ workup }: { readonly workup: Workup }) {
 function FitOfBed({ fit, depths }: { readonly fit: BedFit; readonly depths: string }) {
   const [first, ...more] = fit.reasons;
   return (
-    <li data-where={fit.bed.name} tabIndex={-1}>
+    <li data-name={fit.bed.name} tabIndex={-1}>
       <div className="row">
         <h3>{fit.bed.name}</h3>
         <span className="soft">{depths}</span>

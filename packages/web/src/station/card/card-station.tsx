@@ -143,7 +143,7 @@ function BedOfCard({
     ["The flow cleans up to", shown(row.rateCeiling)],
   ] as const;
   return (
-    <li data-where={row.ground} tabIndex={-1}>
+    <li data-name={row.ground} tabIndex={-1}>
       <div className="row">
         <h3>
           {shown(row.from)} to {shown(row.to)}: {row.ground}

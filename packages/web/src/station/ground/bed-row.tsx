@@ -29,22 +29,26 @@ export function BedRow(props: {
   const name = there ? `bed ${at + 1}` : "a new bed";
   const phrase = entryText(valueAt(bed, ["phrase"]));
   return (
-    <tr data-where={there ? pathText([...BEDS, at]) : undefined} onFocus={onFocus}>
+    <tr
+      data-where={there ? pathText([...BEDS, at]) : undefined}
+      data-name={phrase || entryText(valueAt(bed, ["rock"]))}
+      onFocus={onFocus}
+    >
       <th scope="row">{there ? at + 1 : "new"}</th>
-      <td>
+      <td data-head="top">
         <DepthCell at={at} step="top" name={name} {...(above === undefined ? {} : { instead: above })} />
       </td>
-      <td>
+      <td data-head="bottom">
         <DepthCell at={at} step="bottom" name={name} />
       </td>
-      <td className="words">
+      <td className="words" data-head="driller's words">
         <TextCell at={at} step="phrase" label={`Driller's words for ${name}`} />
       </td>
-      <td>{there ? <RockCell at={at} name={name} phrase={phrase} /> : null}</td>
-      <td>
+      <td data-head="taken as">{there ? <RockCell at={at} name={name} phrase={phrase} /> : null}</td>
+      <td data-head="strength: one, or low / mid / high">
         <StrengthCell at={at} name={name} {...(strength === undefined ? {} : { instead: strength })} />
       </td>
-      <td>{fit ? <FitWords fit={fit} /> : null}</td>
+      <td data-head="PDC">{fit ? <FitWords fit={fit} /> : null}</td>
       <td>
         {there ? (
           <Button
