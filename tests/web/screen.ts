@@ -83,6 +83,7 @@ export async function settled(page: Page): Promise<void> {
 export async function picture(page: Page, name: string): Promise<void> {
   const folder = projectFile("out/web");
   mkdirSync(folder, { recursive: true });
+  await page.evaluate(() => window.scrollTo(0, 0));
   await page.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
 }
 

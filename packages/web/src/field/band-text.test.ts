@@ -28,7 +28,8 @@ describe("readBand", () => {
 
   it("is read back as it was written", () => {
     const entry = { low: "5000 psi", mid: "8000 psi", high: "12000 psi" };
-    expect(bandText(entry)).toBe("5000 psi / 8000 psi / 12000 psi");
+    expect(bandText(entry)).toBe("5000 / 8000 / 12000 psi");
     expect(readBand(bandText(entry), STRENGTH, "metric")).toMatchObject({ entry });
+    expect(bandText({ low: "35 MPa", high: "8700 psi" })).toBe("35 MPa / 8700 psi");
   });
 });

@@ -13,14 +13,16 @@ export type BandReading =
     }
   | { readonly ok: false; readonly words: string };
 
-/** A band of the document as one text to edit: `5000 psi / 8000 psi / 12000 psi`. */
+/** A band of the document as one text to edit: `5000 / 8000 / 12000 psi`. */
 export function bandText(value: unknown): string {
   if (typeof value !== "object" || value === null || !("low" in value || "high" in value)) return entryText(value);
   const { low, mid, high } = value as { low?: unknown; mid?: unknown; high?: unknown };
-  return [low, mid, high]
-    .map(entryText)
-    .filter((part) => part !== "")
-    .join(" / ");
+  const parts = [low, mid, high].map(entryText).filter((part) => part !== "");
+  const units = parts.map((part) => part.replace(/^[\d\s.,/+−-]+/, ""));
+  // One unit for all stands at the end once, as it would be typed.
+  const alike = units.every((unit) => unit === units[0]);
+  const bare = (part: string) => part.slice(0, part.length - (units[0] ?? "").length).trim();
+  return parts.map((part, at) => (alike && at < parts.length - 1 ? bare(part) : part)).join(" / ");
 }
 
 /**

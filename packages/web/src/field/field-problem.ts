@@ -23,5 +23,5 @@ export function useAssumed(path: Path): Assumed | undefined {
 
 /** Whether a problem only says that something needed is not there yet. */
 export function isMissing({ got }: Problem): boolean {
-  return got === "nothing";
+  return got === "nothing" || got === "[]";
 }

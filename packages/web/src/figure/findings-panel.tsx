@@ -5,18 +5,21 @@ import { Link } from "wouter";
 import { useUnits } from "../frame/settings.ts";
 import { openJob } from "../job/open-job.ts";
 import { isStale } from "../station/station-state.ts";
-import { screenOfField, screenOfStation } from "../station/stations.ts";
+import { type ScreenId, screenOfField, screenOfStation } from "../station/stations.ts";
 import { workedJob } from "../worker/worked-job.ts";
 import { Sign } from "./sign.tsx";
 
 /** Everything doubtful about the job, the gravest first; a click goes to the place it speaks of. */
-export function FindingsPanel() {
+export function FindingsPanel({ screen }: { readonly screen: ScreenId }) {
   const units = useUnits();
   const { id, document } = openJob();
   const worked = workedJob();
   const { workup, problems } = worked;
   const told = useMemo(() => (workup ? toldFindings(workup, figuresIn(units)) : []), [workup, units]);
   const stale = isStale(document, worked);
+  const weighty = told.filter(({ severity }) => severity !== "note");
+  const notes = told.filter(({ severity }) => severity === "note");
+  const isHere = ({ station }: ToldFinding) => screenOfStation(station).id === screen;
   return (
     <section className="findings" aria-labelledby="findings-head">
       <h2 id="findings-head">Findings</h2>
@@ -40,16 +43,33 @@ export function FindingsPanel() {
         {told.length === 0 ? (
           <p className="soft">{workup ? "None." : "They come when the job is worked up."}</p>
         ) : (
-          <ol>
-            {told.map((finding) => (
-              <li key={`${finding.code} ${finding.message} ${finding.places}`}>
-                <FoundLink finding={finding} job={id} />
-              </li>
-            ))}
-          </ol>
+          <>
+            <FoundList found={weighty.filter(isHere)} job={id} />
+            {weighty.every(isHere) ? null : <h3>On other stations</h3>}
+            <FoundList found={weighty.filter((finding) => !isHere(finding))} job={id} />
+            <details>
+              <summary>
+                {notes.length} {notes.length === 1 ? "note" : "notes"}
+              </summary>
+              <FoundList found={[...notes.filter(isHere), ...notes.filter((finding) => !isHere(finding))]} job={id} />
+            </details>
+          </>
         )}
       </div>
     </section>
+  );
+}
+
+function FoundList({ found, job }: { readonly found: readonly ToldFinding[]; readonly job: string | undefined }) {
+  if (found.length === 0) return null;
+  return (
+    <ol>
+      {found.map((finding) => (
+        <li key={`${finding.code} ${finding.message} ${finding.places}`}>
+          <FoundLink finding={finding} job={job} />
+        </li>
+      ))}
+    </ol>
   );
 }
 

@@ -19,7 +19,7 @@ const KINDS: Readonly<Record<string, QuantityKind>> = {
 };
 
 /** A length from which it is a depth rather than a part of a bit [m]. */
-const DEPTH_FROM = 2;
+const DEPTH_FROM = 1;
 
 /** The kind in which a figure of an SI unit reads best; absent where it is a pure number or has no shop unit. */
 export function kindOfUnit(unit: string, si: number): QuantityKind | undefined {

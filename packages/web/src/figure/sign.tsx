@@ -23,7 +23,7 @@ const SHAPES: Readonly<Record<SignName, React.ReactNode>> = {
   caution: (
     <>
       <path d="M10 1.500 19 18H1z" {...mark} strokeLinejoin="round" />
-      <path d="M10 7v5M10 14v2" stroke="#1b2229" strokeWidth="2" />
+      <path d="M10 7v5M10 14v2" stroke="var(--sign-ink)" strokeWidth="2" />
     </>
   ),
   note: (

@@ -52,7 +52,7 @@ export function JobPage({ id, screen }: { readonly id: string; readonly screen: 
             <SavingWords />
             {shown ? <Station /> : <p className="soft">Opening …</p>}
           </article>
-          <FindingsPanel />
+          <FindingsPanel screen={found.id} />
         </main>
       </div>
     </>

@@ -1,4 +1,4 @@
-import type { Problem } from "@bitwright/traveler";
+import { isMissing } from "../field/field-problem.ts";
 import type { SignName } from "../figure/sign.tsx";
 import type { JobDocument } from "../job/job-document.ts";
 import { valueAt } from "../job/path.ts";
@@ -14,7 +14,7 @@ export interface StationState {
 /** How the station of a screen stands. */
 export function stationState(screen: Screen, document: JobDocument, worked: WorkedJob): StationState {
   const here = worked.problems.filter(({ field }) => screenOfField(field).id === screen.id);
-  const wrong = here.filter(({ got }) => got !== "nothing").length;
+  const wrong = here.filter((problem) => !isMissing(problem)).length;
   if (wrong > 0) return { sign: "stop", words: `${wrong} to mend` };
   if (isEmpty(screen, document) || here.some(isMissing)) return { sign: "empty", words: "empty" };
   const { workup } = worked;
@@ -36,10 +36,6 @@ export function stationState(screen: Screen, document: JobDocument, worked: Work
 /** Whether what is shown was worked out from an older document than the one that stands. */
 export function isStale(document: JobDocument, { workup, of }: WorkedJob): boolean {
   return workup !== undefined && of !== document;
-}
-
-function isMissing({ got }: Problem): boolean {
-  return got === "nothing";
 }
 
 function isEmpty({ id }: Screen, document: JobDocument): boolean {

@@ -1,4 +1,4 @@
-import { depthSheets, flowSheets, type Sheet, sheetsOf } from "@bitwright/shop";
+import { depthSheets, flowSheets, type Sheet, sheetsOf, stripSheet } from "@bitwright/shop";
 import {
   bedsFromLas,
   bedsFromLithologyTable,
@@ -29,7 +29,7 @@ export type Worked =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Groups of sheets that a screen shows together. */
-export type SheetGroup = "bit" | "string" | "flow";
+export type SheetGroup = "ground" | "bit" | "string" | "flow";
 
 let last: Workup | undefined;
 
@@ -45,6 +45,7 @@ function work(document: unknown): Worked {
 function sheets(group: SheetGroup, units: UnitSystem): Sheet[] {
   if (!last) return [];
   const options = { units, program: PROGRAM };
+  if (group === "ground") return [stripSheet(last, options)];
   // The workup itself is a file for other programs, and too large to be sent about for a picture.
   if (group === "bit") return sheetsOf(last, options).filter(({ name }) => name !== "workup.json");
   if (group === "string") return depthSheets(last, depthStudy(last), options);

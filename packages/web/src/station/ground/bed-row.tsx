@@ -2,7 +2,7 @@ import { type BedFit, classifyGround, rockTable, VERDICT_WORDS } from "@bitwrigh
 import { fieldFacts } from "@bitwright/traveler";
 import { Button } from "react-aria-components";
 import { bandText, readBand } from "../../field/band-text.ts";
-import { useProblem } from "../../field/field-problem.ts";
+import { isMissing, useProblem } from "../../field/field-problem.ts";
 import { echoOf, entryText, readEntry, refusalWords } from "../../field/read-entry.ts";
 import { TableCell } from "../../field/table-cell.tsx";
 import { Sign } from "../../figure/sign.tsx";
@@ -68,7 +68,7 @@ function useCell(at: number, step: string) {
   const path = [...BEDS, at, step];
   const value = openJob(({ document }) => valueAt(document, path));
   const problem = useProblem(path);
-  const refusal = problem && problem.got !== "nothing" ? refusalWords(problem.wrong, problem.expected) : undefined;
+  const refusal = problem && !isMissing(problem) ? refusalWords(problem.wrong, problem.expected) : undefined;
   const set = (label: string, next: unknown) =>
     edit(path, next === "" ? undefined : next, `${label}: ${typeof next === "string" ? next : "band"}`);
   return { path, value, refusal, set, where: pathText(path) };

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { Button } from "react-aria-components";
 import { DocumentField } from "../../field/document-field.tsx";
 import { entryText } from "../../field/read-entry.ts";
+import { ShopDrawing } from "../../figure/shop-drawing.tsx";
 import { useUnits } from "../../frame/settings.ts";
 import { openJob } from "../../job/open-job.ts";
 import { valueAt } from "../../job/path.ts";
@@ -84,6 +85,12 @@ export function GroundStation() {
         </div>
       </div>
       {phrase === "" ? null : <PhraseReading phrase={phrase} bed={`bed ${(focused ?? 0) + 1}`} />}
+      {workup ? (
+        <section aria-labelledby="strip-head" className={stale ? "stack stale" : "stack"}>
+          <h2 id="strip-head">By depth</h2>
+          <ShopDrawing group="ground" name="ground.svg" />
+        </section>
+      ) : null}
     </>
   );
 }
