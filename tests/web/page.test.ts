@@ -4,7 +4,7 @@ import { describe, expect, inject, it } from "vitest";
 import { accessibilityFaults, box, expectSilence, goTo, openExample, picture, settled, useBench } from "./screen.ts";
 
 const bench = useBench();
-const STATIONS = ["Inquiry", "Ground", "Advice", "Card"];
+const STATIONS = ["Inquiry", "Ground", "Advice", "Cut", "String", "Flow", "Card"];
 
 describe("the page", () => {
   it("keeps the scripts of the first view under 500 kB, packed", () => {

@@ -15,6 +15,7 @@ export { bandsSheets, mapSheets } from "./study-sheets.ts";
 export { type Figures, figuresIn } from "./summary/figures.ts";
 export { findingLines, type ToldFinding, toldFindings } from "./summary/finding-lines.ts";
 export { fitAnswer } from "./summary/ground-lines.ts";
+export { LIMIT_WORDS } from "./summary/running-lines.ts";
 export { type SummaryOptions, summaryText } from "./summary/summary-text.ts";
 export { textTable } from "./summary/text-table.ts";
 export * from "./table/index.ts";

@@ -5,10 +5,13 @@ import { keepEveryEdit, openKept } from "../job/keep.ts";
 import { openJob } from "../job/open-job.ts";
 import { AdviceStation } from "../station/advice/advice-station.tsx";
 import { CardStation } from "../station/card/card-station.tsx";
+import { CutStation } from "../station/cut/cut-station.tsx";
+import { FlowStation } from "../station/flow/flow-station.tsx";
 import { GroundStation } from "../station/ground/ground-station.tsx";
 import { InquiryStation } from "../station/inquiry/inquiry-station.tsx";
 import { isStale } from "../station/station-state.ts";
 import { SCREENS, type ScreenId } from "../station/stations.ts";
+import { StringStation } from "../station/string/string-station.tsx";
 import { keepWorkedUp, workedJob } from "../worker/worked-job.ts";
 import { SavingWords } from "./clash-banner.tsx";
 import { useGoToPlace } from "./go-to-place.ts";
@@ -20,6 +23,9 @@ const STATIONS: Readonly<Record<ScreenId, ComponentType>> = {
   inquiry: InquiryStation,
   ground: GroundStation,
   advice: AdviceStation,
+  cut: CutStation,
+  string: StringStation,
+  flow: FlowStation,
   card: CardStation,
 };
 

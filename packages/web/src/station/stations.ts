@@ -12,7 +12,7 @@ export interface Screen {
   readonly asks: readonly string[];
 }
 
-export type ScreenId = "inquiry" | "ground" | "advice" | "card";
+export type ScreenId = "inquiry" | "ground" | "advice" | "cut" | "string" | "flow" | "card";
 
 export const SCREENS: readonly Screen[] = [
   {
@@ -34,13 +34,39 @@ export const SCREENS: readonly Screen[] = [
     name: "Advice",
     question: "Is PDC the tool, and which bit?",
     findingsOf: ["advice", "bit"],
-    asks: ["bit", "overrides"],
+    asks: ["bit"],
+  },
+  {
+    id: "cut",
+    name: "Cut",
+    question: "What does each cutter do, and how fast?",
+    findingsOf: ["cut", "stability"],
+    asks: ["overrides"],
+  },
+  {
+    id: "string",
+    name: "String",
+    question: "What weight is really on the bit?",
+    findingsOf: ["string"],
+    asks: [],
+  },
+  {
+    id: "flow",
+    name: "Flow",
+    question: "Is the bit cooled and the hole cleaned?",
+    findingsOf: ["flow"],
+    asks: [
+      "overrides.flow",
+      "overrides.limits.coolingFlow",
+      "overrides.limits.upholeSpeed",
+      "overrides.limits.cuttingsShare",
+    ],
   },
   {
     id: "card",
     name: "Card",
     question: "What does the driller do?",
-    findingsOf: ["cut", "string", "stability", "flow", "life"],
+    findingsOf: ["life"],
     asks: [],
   },
 ];
@@ -50,10 +76,13 @@ export function screenOfStation(station: StationName): Screen {
   return SCREENS.find(({ findingsOf }) => findingsOf.includes(station)) ?? FIRST;
 }
 
-/** The screen on which the field at a path is filled in. */
+/** The screen on which the field at a path is filled in: the one that names the longest beginning of it. */
 export function screenOfField(place: string): Screen {
-  const [head = ""] = place.split(/[.[]/);
-  return SCREENS.find(({ asks }) => asks.includes(head)) ?? FIRST;
+  const named = SCREENS.flatMap((screen) => screen.asks.map((beginning) => ({ screen, beginning })))
+    .filter(({ beginning }) => place === beginning || /^[.[]/.test(place.slice(beginning.length)))
+    .filter(({ beginning }) => place.startsWith(beginning))
+    .sort((a, b) => b.beginning.length - a.beginning.length);
+  return named[0]?.screen ?? FIRST;
 }
 
 const [FIRST] = SCREENS as unknown as readonly [Screen, ...Screen[]];
