@@ -7,6 +7,9 @@ import "./look/frame.css";
 import "./look/field.css";
 import "./look/figure.css";
 import "./look/station.css";
+import "./look/card.css";
+import "./look/start.css";
+import "./look/phone.css";
 
 const page = document.getElementById("page");
 if (!page) throw new Error("the page has no place for its content");

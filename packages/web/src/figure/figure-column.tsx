@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import { useUnits } from "../frame/settings.ts";
 import { columnUnit } from "./column-unit.ts";
 import { Figure } from "./figure.tsx";
+import { ScrollRoom } from "./scroll-room.tsx";
 
 /** One column of a table of figures. */
 export interface FigureColumn<Row> {
@@ -20,7 +21,12 @@ export interface FigureColumn<Row> {
 export interface WordColumn<Row> {
   readonly head: string;
   readonly words: (row: Row) => ReactNode;
+  /** Whether the words are a figure, set as one: at the right, on one line. */
+  readonly figure?: boolean;
 }
+
+/** Tables of more columns than this take the whole width of the screen. */
+const WIDE = 7;
 
 /** A table of rows with their figures, each column in one unit. */
 export function FigureTable<Row>(props: {
@@ -43,15 +49,13 @@ export function FigureTable<Row>(props: {
       : "",
   );
   return (
-    // What scrolls must be reached by the keys.
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
-    <section className="table-room" aria-label={caption} tabIndex={0}>
+    <ScrollRoom label={caption} wide={columns.length > WIDE}>
       <table>
         <caption className="unseen">{caption}</caption>
         <thead>
           <tr>
             {columns.map((column) => (
-              <th key={column.head} scope="col" className={"kind" in column ? "figure" : undefined}>
+              <th key={column.head} scope="col" className={"kind" in column || column.figure ? "figure" : undefined}>
                 {column.head}
               </th>
             ))}
@@ -64,7 +68,11 @@ export function FigureTable<Row>(props: {
                 if (!("kind" in column)) {
                   const Cell = at === 0 ? "th" : "td";
                   return (
-                    <Cell key={column.head} scope={at === 0 ? "row" : undefined}>
+                    <Cell
+                      key={column.head}
+                      scope={at === 0 ? "row" : undefined}
+                      className={column.figure ? "figure" : undefined}
+                    >
                       {column.words(row)}
                     </Cell>
                   );
@@ -84,6 +92,6 @@ export function FigureTable<Row>(props: {
           ))}
         </tbody>
       </table>
-    </section>
+    </ScrollRoom>
   );
 }

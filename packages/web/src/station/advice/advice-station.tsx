@@ -4,7 +4,7 @@ import type { Workup } from "@bitwright/traveler";
 import { allWorkings } from "../../figure/all-workings.ts";
 import { Figure } from "../../figure/figure.tsx";
 import { useUnits } from "../../frame/settings.ts";
-import { FitWords } from "../ground/bed-row.tsx";
+import { FitWords } from "../ground/fit-words.tsx";
 import { OfWorkup } from "../of-workup.tsx";
 import { ChoiceRow } from "./choice-row.tsx";
 import { shownChoices } from "./choice-words.ts";

@@ -53,7 +53,7 @@ function Cut({ workup }: { readonly workup: Workup }) {
             { head: "ground", words: ({ bed: { name } }) => name },
             { head: "weight", kind: "force", of: ({ weight }) => weight, working: ofBed("weight on bit") },
             { head: "rotary", kind: "rotary speed", of: ({ rotarySpeed }) => rotarySpeed },
-            { head: "rate, low / mid / high", words: ({ rate }) => figures.band("rate", rate) },
+            { head: "rate, low / mid / high", words: ({ rate }) => figures.band("rate", rate), figure: true },
             {
               head: "torque",
               kind: "torque",

@@ -91,7 +91,7 @@ function Circulated(props: { readonly workup: Workup; readonly circuit: Circuit;
           columns={[
             { head: "stretch", words: ({ name }) => name },
             { head: "length", kind: "depth", of: ({ length }) => length },
-            { head: "speed", words: ({ speed }) => speed },
+            { head: "speed", words: ({ speed }) => speed, figure: true },
             {
               head: "loss",
               kind: "pressure",

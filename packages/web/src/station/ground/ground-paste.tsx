@@ -1,5 +1,5 @@
 import { strengthCorrelations } from "@bitwright/engine";
-import { type GroundImport, type ImportRefusal, parseQuantity, reportText } from "@bitwright/traveler";
+import type { GroundImport, ImportRefusal } from "@bitwright/traveler";
 import { type ChangeEvent, useRef, useState } from "react";
 import { Button } from "react-aria-components";
 import { PickedField } from "../../field/picked-field.tsx";
@@ -7,6 +7,8 @@ import { TypedField } from "../../field/typed-field.tsx";
 import { editAll, openJob } from "../../job/open-job.ts";
 import { valueAt } from "../../job/path.ts";
 import { type GroundText, theBench } from "../../worker/worked-job.ts";
+import { namedRocks } from "./named-rocks.ts";
+import { ReadReport } from "./read-report.tsx";
 
 /** Ground out of a table or a log: how it was read is shown before anything is taken. */
 export function GroundPaste({ onDone }: { readonly onDone: () => void }) {
@@ -143,78 +145,4 @@ export function GroundPaste({ onDone }: { readonly onDone: () => void }) {
       {read ? <ReadReport read={read} standing={Array.isArray(standing) ? standing.length : 0} onTake={take} /> : null}
     </section>
   );
-}
-
-function ReadReport(props: {
-  readonly read: GroundImport | ImportRefusal;
-  readonly standing: number;
-  readonly onTake: (read: GroundImport) => void;
-}) {
-  const { read, standing, onTake } = props;
-  return (
-    <div className="stack" role="status">
-      {read.refused ? (
-        <p className="banner">
-          It cannot be read{read.line === undefined ? "" : `, line ${read.line}`}: {read.reason}.
-        </p>
-      ) : null}
-      <h3>How it was read</h3>
-      <ul>
-        {reportText(read.report).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-      {read.refused ? null : (
-        <>
-          <div className="table-room">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">from</th>
-                  <th scope="col">to</th>
-                  <th scope="col">words</th>
-                  <th scope="col">notes</th>
-                </tr>
-              </thead>
-              <tbody>
-                {read.ground.beds.map((bed) => (
-                  <tr key={bed.top}>
-                    <td>{bed.top}</td>
-                    <td>{bed.bottom}</td>
-                    <td>{bed.phrase ?? bed.rock}</td>
-                    <td>
-                      {bed.notes ??
-                        (bed.strengthFrom ? `${bed.strengthFrom.correlation}, ${bed.strengthFrom.reading}` : "")}
-                    </td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-          <Button className="button main" onPress={() => onTake(read)}>
-            {standing === 0
-              ? `Take these ${read.ground.beds.length} beds`
-              : `Take these ${read.ground.beds.length} beds in place of the ${standing} that stand`}
-          </Button>
-        </>
-      )}
-    </div>
-  );
-}
-
-type NamedRocks =
-  | { readonly ok: true; readonly rocks: { from: number; phrase: string }[] }
-  | { readonly ok: false; readonly words: string };
-
-/** Lines such as `44 ft gray shale`. */
-function namedRocks(text: string): NamedRocks {
-  const rocks: { from: number; phrase: string }[] = [];
-  for (const line of text.split("\n").filter((one) => one.trim() !== "")) {
-    const [, depth = "", phrase = ""] = /^\s*([\d.,]+\s*(?:ft|m))\s+(.+)$/.exec(line) ?? [];
-    const read = parseQuantity("depth", depth, "depth");
-    if (!read.ok)
-      return { ok: false, words: `"${line.trim()}" names no depth and rock; write it as: 44 ft gray shale` };
-    rocks.push({ from: read.value.si, phrase });
-  }
-  return { ok: true, rocks };
 }

@@ -1,6 +1,7 @@
 import { fieldFacts, fieldPaths } from "@bitwright/traveler";
 import { describe, expect, it } from "vitest";
-import { askedPath, INQUIRY_GROUPS } from "./inquiry-groups.ts";
+import { askedPath } from "./field-group.ts";
+import { INQUIRY_GROUPS } from "./inquiry-groups.ts";
 
 const asked = INQUIRY_GROUPS.flatMap((group) => group.fields.map((field) => askedPath(group, field).join(".")));
 

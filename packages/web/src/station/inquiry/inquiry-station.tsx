@@ -3,7 +3,8 @@ import { DocumentField } from "../../field/document-field.tsx";
 import { edit, openJob } from "../../job/open-job.ts";
 import { pathText, valueAt } from "../../job/path.ts";
 import { workedJob } from "../../worker/worked-job.ts";
-import { askedPath, type FieldGroup, INQUIRY_GROUPS } from "./inquiry-groups.ts";
+import { askedPath, type FieldGroup } from "./field-group.ts";
+import { INQUIRY_GROUPS } from "./inquiry-groups.ts";
 import { picksFor, suggestionsFor } from "./picks.ts";
 
 /** What the driller needs, and the gear it is to be done with. */

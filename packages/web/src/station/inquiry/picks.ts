@@ -2,7 +2,7 @@ import { REGULAR_CONNECTIONS } from "@bitwright/engine";
 import { LISTED_PIPE, LISTED_PUMPS, LISTED_RIGS } from "@bitwright/traveler";
 import type { Pick } from "../../field/picked-field.tsx";
 import { valueAt } from "../../job/path.ts";
-import type { AskedField } from "./inquiry-groups.ts";
+import type { AskedField } from "./field-group.ts";
 
 type Listed = { readonly id: string; readonly name: string };
 

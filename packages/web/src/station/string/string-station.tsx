@@ -89,7 +89,7 @@ function StringShown(props: { readonly workup: Workup; readonly string: NonNulla
           rows={joints}
           rowKey={({ joint, bed, depth }) => `${joint} ${bed} ${depth}`}
           columns={[
-            { head: "bit at", words: ({ depth }) => figures.of("depth", depth) },
+            { head: "bit at", words: ({ depth }) => figures.of("depth", depth), figure: true },
             { head: "ground", words: ({ bed }) => bed },
             { head: "weight wanted", kind: "force", of: (row) => row.targetWeight },
             {
