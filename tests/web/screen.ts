@@ -87,18 +87,22 @@ export async function picture(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
 }
 
-/** The rules of WCAG 2.2, levels A and AA, and good practice that the screen breaks. */
-export async function accessibilityFaults(page: Page): Promise<string[]> {
+/** The rules of WCAG 2.2, levels A and AA, and good practice that the screen breaks; of all rules, or of a few. */
+export async function accessibilityFaults(page: Page, rules?: readonly string[]): Promise<string[]> {
   await page.evaluate(axe.source);
-  return page.evaluate(async () => {
+  return page.evaluate(async (only) => {
     const { axe: check } = globalThis as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }> };
+      axe: {
+        run: (
+          options: object,
+        ) => Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+      };
     };
-    const { violations } = await check.run();
+    const { violations } = await check.run(only ? { runOnly: only } : {});
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
     );
-  });
+  }, rules);
 }
 
 /** Holds that the console said nothing. */
