@@ -8,6 +8,8 @@ export function ReadReport(props: {
   readonly onTake: (read: GroundImport) => void;
 }) {
   const { read, standing, onTake } = props;
+  const count = read.refused ? 0 : read.ground.beds.length;
+  const these = count === 1 ? "this one bed" : `these ${count} beds`;
   return (
     <div className="stack" role="status">
       {read.refused ? (
@@ -49,9 +51,7 @@ export function ReadReport(props: {
             </table>
           </div>
           <Button className="button main" onPress={() => onTake(read)}>
-            {standing === 0
-              ? `Take these ${read.ground.beds.length} beds`
-              : `Take these ${read.ground.beds.length} beds in place of the ${standing} that stand`}
+            {standing === 0 ? `Take ${these}` : `Take ${these} in place of the ${standing} that stand`}
           </Button>
         </>
       )}
