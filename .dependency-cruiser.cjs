@@ -40,6 +40,7 @@ const packageOrder = {
   store: ["traveler"],
   server: ["engine", "traveler", "shop", "store"],
   cli: ["engine", "traveler", "shop", "store", "server"],
+  web: ["engine", "traveler", "shop"],
 };
 const packageRules = Object.entries(packageOrder).map(([name, allowed]) => ({
   name: `${name}-imports-one-way`,

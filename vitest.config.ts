@@ -14,9 +14,28 @@ export default defineConfig({
     },
   },
   test: {
-    include: ["packages/*/src/**/*.test.ts", "tests/**/*.test.ts"],
-    setupFiles: ["tests/support/property-seed.ts"],
-    testTimeout: 60_000,
     coverage: { include: ["packages/*/src/**/*.ts"] },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "code",
+          include: ["packages/*/src/**/*.test.ts", "tests/**/*.test.ts"],
+          exclude: ["tests/web/**", "**/node_modules/**"],
+          setupFiles: ["tests/support/property-seed.ts"],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "page",
+          include: ["tests/web/*.test.ts"],
+          globalSetup: ["tests/web/build-and-browser.ts"],
+          testTimeout: 30_000,
+          hookTimeout: 30_000,
+        },
+      },
+    ],
   },
 });

@@ -1,2 +1,3 @@
 export { depthSheets } from "./depth-sheets.ts";
 export { depthTable } from "./depth-table.ts";
+export { stripSheet } from "./strip-sheet.ts";

@@ -4,21 +4,47 @@ import type { Figures } from "./figures.ts";
 import { wrapped } from "./text-table.ts";
 
 /** Every finding, the gravest first, with its figure and its limit; one that is found in several places is said once. */
-export function findingLines({ findings }: Pick<Workup, "findings">, figures: Figures, width: number): string[] {
-  if (findings.length === 0) return ["None."];
+export function findingLines(workup: Pick<Workup, "findings">, figures: Figures, width: number): string[] {
+  const told = toldFindings(workup, figures);
+  if (told.length === 0) return ["None."];
+  return told.flatMap(({ severity, places, message, figure, source }) => {
+    const line = `${severity.toUpperCase()} ${places}: ${message}${figure} (${SOURCE_KIND_WORDS[source.kind]})`;
+    return wrapped(line, width, 2);
+  });
+}
+
+/** A finding in words, with every place where it is met. */
+export interface ToldFinding extends Pick<StationFinding, "code" | "severity" | "message" | "source" | "station"> {
+  /** The places in one phrase. */
+  readonly places: string;
+  /** The places one by one. */
+  readonly where: readonly string[];
+  /** The figure found and its limit in brackets, with a space before them; empty where there are none. */
+  readonly figure: string;
+}
+
+/** The findings of a workup in words, the gravest first, each said once. */
+export function toldFindings({ findings }: Pick<Workup, "findings">, figures: Figures): ToldFinding[] {
   const alike = new Map<string, StationFinding[]>();
   for (const finding of findings) {
     const { severity, message, source, unit, limit } = finding;
     const key = [severity, message, source.kind, unit, limit].join("|");
     alike.set(key, [...(alike.get(key) ?? []), finding]);
   }
-  return [...alike.values()].flatMap((group) => wrapped(findingLine(group, figures), width, 2));
-}
-
-function findingLine(group: readonly StationFinding[], figures: Figures): string {
-  const [{ severity, message, source }] = group;
-  const figure = figuresOf(group, figures);
-  return `${severity.toUpperCase()} ${placesOf(group)}: ${message}${figure} (${SOURCE_KIND_WORDS[source.kind]})`;
+  return [...alike.values()].map((group) => {
+    const [{ code, severity, message, source, station }] = group;
+    const where = group.map((one) => one.where);
+    return {
+      code,
+      severity,
+      message,
+      source,
+      station,
+      places: placesOf(group),
+      where,
+      figure: figuresOf(group, figures),
+    };
+  });
 }
 
 /** The places of a finding; `cutter 1, in shale` and `cutter 2, in shale` become `cutters 1, 2, in shale`. */

@@ -31,11 +31,13 @@ export function groundLines({ advice, ground, inquiry }: Workup, figures: Figure
   const casing = advice.casing.reasons.flatMap(({ sentence, value }) =>
     wrapped(`- casing: ${sentence}${value === undefined ? "" : ` At least ${figures.of("depth", value)}.`}`, width, 2),
   );
-  return [...wrapped(answer(advice, bitHole, figures), width), "", ...table, "", ...why, ...casing];
+  return [...wrapped(fitAnswer({ advice, inquiry }, figures), width), "", ...table, "", ...why, ...casing];
 }
 
 /** The answer in one line: over which depths the bit of this hole is the tool, and where it is not. */
-function answer({ fits, casing }: Workup["advice"], bitHole: Hole, figures: Figures): string {
+export function fitAnswer({ advice, inquiry }: Pick<Workup, "advice" | "inquiry">, figures: Figures): string {
+  const { fits, casing } = advice;
+  const { bitHole } = inquiry.inquiry;
   const inHole = fits.filter(({ bed }) => beside(bed, bitHole) === "");
   if (inHole.length === 0) return "Nobody can tell: the log says nothing of the ground in this hole.";
   if (inHole.every(({ verdict }) => verdict === "unfit")) {

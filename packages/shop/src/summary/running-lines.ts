@@ -3,7 +3,8 @@ import type { Workup } from "@bitwright/traveler";
 import type { Figures } from "./figures.ts";
 import { textTable, wrapped } from "./text-table.ts";
 
-const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
+/** What stops a faster rate, in words. */
+export const LIMIT_WORDS: Readonly<Record<RateLimitName, string>> = {
   weight: "weight of rig and string",
   torque: "torque",
   power: "rotary power",

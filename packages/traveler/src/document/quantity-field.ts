@@ -11,6 +11,7 @@ import {
 } from "../quantity/index.ts";
 import { type FieldFault, field, type Refuse } from "./field.ts";
 import type { Problem } from "./problem.ts";
+import { type QuantityChoice, quantityFacts } from "./quantity-facts.ts";
 import type { ResolvedRake } from "./resolved-traveler.ts";
 
 const faultOf = ({ got, wrong, expected }: Problem): FieldFault => ({ got, wrong, expected });
@@ -39,13 +40,17 @@ export function quantity(
   const facts = QUANTITY_KINDS[kind];
   const forms = "bare" in facts ? [{ type: "number" }, ...QUANTITY_FORMS] : QUANTITY_FORMS;
   const meta = { description: `${description}${limitWords(limits)}`, examples: [...facts.examples], anyOf: forms };
-  return field(meta, (input, refuse) => readQuantity([{ kind, limits }], input, refuse));
+  return told([{ kind, limits }], meta);
 }
 
-/** One way in which a field may be given. */
-export interface QuantityChoice {
-  readonly kind: QuantityKind;
-  readonly limits?: QuantityLimits;
+/** A quantity field whose ways of being given stand in the register of facts. */
+function told(
+  takes: readonly [QuantityChoice, ...QuantityChoice[]],
+  meta: Readonly<Record<string, unknown>>,
+): z.ZodType<Quantity, QuantityInput> {
+  const made = field<Quantity, QuantityInput>(meta, (input, refuse) => readQuantity(takes, input, refuse));
+  quantityFacts.add(made, { takes });
+  return made;
 }
 
 /** A quantity that may be given in one of several kinds; the value read says which. */
@@ -56,7 +61,7 @@ export function quantityOfKinds(
   const examples = choices.map(({ kind }) => QUANTITY_KINDS[kind].examples[0]);
   const bare = choices.some(({ kind }) => "bare" in QUANTITY_KINDS[kind]);
   const forms = bare ? [{ type: "number" }, ...QUANTITY_FORMS] : QUANTITY_FORMS;
-  return field({ description, examples, anyOf: forms }, (input, refuse) => readQuantity(choices, input, refuse));
+  return told(choices, { description, examples, anyOf: forms });
 }
 
 function readQuantity(choices: readonly QuantityChoice[], input: unknown, refuse: Refuse): Quantity | undefined {
@@ -118,7 +123,9 @@ export function bandOf(
     examples: [...facts.examples, { low: facts.examples[0], high: facts.examples[0] }],
     anyOf: forms,
   };
-  return field(meta, (input, refuse) => readBand(kind, limits, input, refuse));
+  const made = field<Band, BandInput>(meta, (input, refuse) => readBand(kind, limits, input, refuse));
+  quantityFacts.add(made, { takes: [{ kind, limits }] });
+  return made;
 }
 
 /** A rake as a document holds it. */
