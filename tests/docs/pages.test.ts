@@ -76,7 +76,8 @@ describe("README.md", () => {
     ]);
     const { scripts } = JSON.parse(textOf("package.json"));
     for (const script of ["start", "test", "prepare"]) expect(scripts[script]).toBeDefined();
-    expect(scripts.start).toContain("--out out/house-well");
+    expect(scripts.start).toContain("serve");
+    expect(scripts.demo).toContain("--out out/house-well");
   });
 
   it("names the commands that the program has, with options that it takes", () => {
