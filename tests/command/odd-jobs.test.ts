@@ -94,10 +94,12 @@ describe("an odd job says what is odd", () => {
     expect((await worked("air without a compressor")).shown).toMatch(/STOP flow: .*\[limit \d+ cfm\]/);
   });
 
-  it("foam: not worked out, and said so", async () => {
+  it("foam: its air by the column of the foam, and how poor that is said", async () => {
     const { card, shown } = await worked("foam");
-    expect(card).toContain("Foam: not worked out here");
-    expect(shown).toContain("Foam is not worked out here");
+    expect(card).toMatch(/Foam: at least [\d.]+ cfm of free air/);
+    expect(shown).toMatch(/The foam is [\d.]+ % gas at the bottom/);
+    expect(shown).toContain("Foam is reckoned by the weight of its column alone");
+    expect(shown).toMatch(/inquiry\.fluid\.injection: 10 gpm/);
   });
 
   it("no gauge factor: forces alone, and said so", async () => {

@@ -211,7 +211,7 @@ function cleaningWorking(input: CircuitInput, { cleaning, slowestAnnulus }: Circ
       unit: "m/s",
       source: recalledFrom("Chien 1971"),
     },
-    ...(slip.form === "sphericity"
+    ...(slip.shaped !== undefined
       ? [
           {
             name: "slip speed, sphericity",

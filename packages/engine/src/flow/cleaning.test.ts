@@ -48,6 +48,11 @@ describe("slip", () => {
     expect(mooreSlipSpeed(slow) / stokesSlipSpeed(slow)).toBeCloseTo(0.6, 9);
   });
 
+  it("by sphericity goes over to Stokes where the fluid is so thick that its drag is of no use", () => {
+    const stiff = { ...chip, viscosity: 1e4, sphericity: 0.8 };
+    expect(sphericitySlipSpeed(stiff)).toBe(stokesSlipSpeed(stiff));
+  });
+
   it("refuses a chip that floats", () => {
     expect(() => mooreSlipSpeed({ ...chip, chipDensity: 1000 })).toThrow(/chipDensity above fluidDensity/);
   });

@@ -14,6 +14,7 @@ export * from "./cuttings-load.ts";
 export * from "./exact-laminar-pressure-drop.ts";
 export type { FallingChip } from "./falling-chip.ts";
 export * from "./flow-limits.ts";
+export * from "./foam-need.ts";
 export * from "./friction-factor.ts";
 export * from "./friction-pressure-drop.ts";
 export * from "./herschel-bulkley-loss.ts";

@@ -55,8 +55,8 @@ export interface SlipBand {
   readonly moore: number;
   /** By Chien, with PV and YP at the chip [m/s]. */
   readonly chien: number;
-  /** By the drag of a chip of usual sphericity, with the apparent viscosity at the annulus wall [m/s]. */
-  readonly shaped: number;
+  /** By the drag of a chip of usual sphericity, with the apparent viscosity at the annulus wall; where it is asked for [m/s]. */
+  readonly shaped?: number;
 }
 
 /**
@@ -79,11 +79,15 @@ export function slipBand({ chip, fluid, annulus, flow, form }: SlipBandInput): S
   };
   const atWall = falling((stress * hydraulicDiameter(annulus)) / (12 * upholeSpeed));
   const moore = mooreSlipSpeed(atWall);
-  const shaped = sphericitySlipSpeed({ ...atWall, sphericity: USUAL_SPHERICITY });
   const chien = chienSlipSpeed(falling(plasticViscosity + (yieldPoint * chip.size) / (8 * upholeSpeed)));
-  const byForm: Readonly<Record<SlipForm, number>> = { Moore: moore, Chien: chien, sphericity: shaped };
-  const looked = [moore, chien, ...(form ? [byForm[form]] : [])];
-  const mid = form ? byForm[form] : (moore + chien) / 2;
-  const speed = band(Math.min(...looked), mid, Math.max(...looked));
-  return { speed, ...(form ? { form } : {}), moore, chien, shaped };
+  const shaped = form === "sphericity" ? sphericitySlipSpeed({ ...atWall, sphericity: USUAL_SPHERICITY }) : undefined;
+  const named = form === "Moore" ? moore : form === "Chien" ? chien : shaped;
+  const looked = [moore, chien, ...(shaped === undefined ? [] : [shaped])];
+  return {
+    speed: band(Math.min(...looked), named ?? (moore + chien) / 2, Math.max(...looked)),
+    ...(form ? { form } : {}),
+    moore,
+    chien,
+    ...(shaped === undefined ? {} : { shaped }),
+  };
 }

@@ -1,5 +1,6 @@
 import { bracketedRoot, requireBetween, requirePositive } from "../quantity/index.ts";
 import { type FallingChip, fallDrive } from "./falling-chip.ts";
+import { stokesSlipSpeed } from "./stokes-slip-speed.ts";
 
 /** What `sphericityDrag` needs. */
 export interface SphericityDragInput {
@@ -36,10 +37,14 @@ export interface ShapedFallingChip extends FallingChip {
   readonly sphericity: number;
 }
 
+/** Decade of Re below which a chip falls as Stokes says [-]. */
+const SLOWEST_FALL = -4;
+
 /**
  * Slip of a chip whose sphericity is known.
  *
- * f(Re) v² = (4/3) g d Δρ/ρ, solved for v with the drag coefficient of `sphericityDrag`.
+ * f(Re) v² = (4/3) g d Δρ/ρ, solved for v with the drag coefficient of `sphericityDrag`; by Stokes in fluid so thick
+ * that Re falls below 1e-4, where that form is of no use.
  *
  * @returns slip speed [m/s]
  * @throws RangeError when an input is not positive, the chip would float, or sphericity lies outside 0 to 1
@@ -55,6 +60,7 @@ export function sphericitySlipSpeed(chip: ShapedFallingChip): number {
     const reynolds = 10 ** decade;
     return ((reynolds / reynoldsPerSpeed) ** 2 * sphericityDrag({ reynolds, sphericity })) / drive - 1;
   };
-  const decade = bracketedRoot({ f: balance, low: -4, high: 8, residual: 1e-10 });
+  if (balance(SLOWEST_FALL) > 0) return stokesSlipSpeed(chip);
+  const decade = bracketedRoot({ f: balance, low: SLOWEST_FALL, high: 8, residual: 1e-10 });
   return 10 ** decade / reynoldsPerSpeed;
 }

@@ -137,12 +137,19 @@ function jointsToShow(joints: readonly JointInBed[]): readonly JointInBed[] {
 /** What the flow loses, lifts and cools. */
 export function flowLines({ cut, flow, bit, inquiry }: Workup, figures: Figures): string[] {
   if (cut.beds.length === 0) return ["Nothing is drilled with this bit, so no flow is asked for."];
-  const { circuit, leastAirFlow } = flow;
+  const { circuit, leastAirFlow, foam } = flow;
   const ports = `${bit.ports.count} ports of ${figures.of("diameter", bit.ports.diameter)}`;
   if (!circuit) {
     return [
       ports,
-      ...(leastAirFlow === undefined ? [] : [`Least air to lift the chips: ${figures.of("air flow", leastAirFlow)}.`]),
+      ...(leastAirFlow === undefined
+        ? []
+        : [`Least free air at the site to lift the chips: ${figures.of("air flow", leastAirFlow)}.`]),
+      ...(foam
+        ? [
+            `The foam is ${figures.of("share", foam.bottomQuality)} gas at the bottom and ${figures.of("share", foam.topQuality)} at the top, where it rises at ${figures.of("uphole speed", foam.topSpeed)}; ${figures.of("pressure", foam.bottomPressure)} of absolute pressure stand on the bottom.`,
+          ]
+        : []),
     ];
   }
   const { cleaning, coolingFlow } = circuit;

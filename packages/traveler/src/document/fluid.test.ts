@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { soundTraveler } from "../../../../tests/support/sound-traveler.ts";
+import { drillingFluidOf } from "../stations/drilling-fluid-of.ts";
 import { parseTraveler } from "./parse-traveler.ts";
 
 function fluidOf(fluid: object | undefined) {
@@ -56,6 +57,21 @@ describe("the fluid", () => {
     expect(assumed).toEqual(["temperature"]);
   });
 
+  it("is read by the law that is named, where the readings allow it", () => {
+    const dialReadings = { at600: 24, at300: 16, at6: 5, at3: 4 };
+    const modelOf = (law?: string) => {
+      const { assumed: _, ...fluid } = fluidOf({ kind: "bentonite", dialReadings, ...(law ? { law } : {}) });
+      return drillingFluidOf(fluid);
+    };
+    expect(modelOf().model).toBe("herschel-bulkley");
+    expect(modelOf("Bingham").model).toBe("bingham");
+    // n = 3.32 log(24/16), K = 510 × 16/511ⁿ equivalent cp (Guo & Liu 2011), here in Pa sⁿ.
+    const power = modelOf("power law");
+    if (power.model !== "power-law") throw new Error(power.model);
+    expect(power.flowIndex).toBeCloseTo(3.32 * Math.log10(24 / 16), 3);
+    expect(power.consistency).toBeCloseTo((1.066 * 16 * 0.4788) / 511 ** power.flowIndex, 3);
+  });
+
   it("is told once only", () => {
     const refused = (fluid: object) => {
       const read = parseTraveler({ ...soundTraveler(), inquiry: { ...soundTraveler().inquiry, fluid } });
@@ -70,6 +86,12 @@ describe("the fluid", () => {
     ]);
     expect(refused({ kind: "air", funnelTime: "38 s" })).toEqual([
       'inquiry.fluid.funnelTime: got "38 s" of air; leave it out: a funnel times a liquid',
+    ]);
+    expect(refused({ kind: "bentonite", law: "power law" })).toEqual([
+      'inquiry.fluid.law: got "power law" without dial readings; give dial readings, or leave it out: plastic viscosity and yield point are of the Bingham law',
+    ]);
+    expect(refused({ kind: "bentonite", law: "Herschel-Bulkley", dialReadings: { at600: 24, at300: 16 } })).toEqual([
+      'inquiry.fluid.law: got "Herschel-Bulkley" by two readings; give the readings at 6 and at 3 as well, or another law',
     ]);
     expect(refused({ kind: "bentonite", funnelTime: "20 s" })).toEqual([
       expect.stringContaining("inquiry.fluid.funnelTime"),

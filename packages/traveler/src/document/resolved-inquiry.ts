@@ -116,7 +116,7 @@ export interface ResolvedPiston extends PistonPump {
 }
 
 export interface ResolvedCompressor {
-  /** Delivery as free air at the altitude of the sea [m³/s]. */
+  /** Free air that it takes in at the site [m³/s]. */
   readonly flow: number;
   /** Delivery pressure, gauge [Pa]. */
   readonly pressure: number;
@@ -182,9 +182,13 @@ export interface ResolvedFluid {
   readonly yieldPoint: number;
   /** Dial readings of the rotational viscometer, where given. */
   readonly dialReadings?: ResolvedDialReadings;
+  /** The law that the dial readings are read by; the fullest that they allow where not given. */
+  readonly law?: "Bingham" | "power law" | "Herschel-Bulkley";
   /** Viscosity guessed from the mud funnel, half to double the middle, where nothing better is given [Pa s]. */
   readonly funnelViscosity?: Band;
-  /** Temperature of the fluid going down [K]. */
+  /** Water and soap injected with the air; only of mist and foam [m³/s]. */
+  readonly injection?: number;
+  /** Temperature of the fluid going down, of the air at the site [K]. */
   readonly temperature: number;
 }
 

@@ -1,14 +1,9 @@
 import {
-  atmosphericPressure,
   type Circuit,
   circuit,
-  commonPractice,
   type Finding,
   type FlowHold,
-  given,
-  minimumAirFlow,
-  readIn,
-  USUAL_CHIP_DENSITY,
+  type FoamNeed,
   USUAL_DISCHARGE_COEFFICIENT,
   type Working,
 } from "@bitwright/engine";
@@ -19,6 +14,7 @@ import { circuitGiven } from "./circuit-given.ts";
 import { chipOf, circuitOf, circuitThrough, type FlowQuestion } from "./circuit-of.ts";
 import type { BedCut } from "./cut-station.ts";
 import { type FunnelSpread, funnelSpread } from "./funnel-spread.ts";
+import { gasNeed } from "./gas-need.ts";
 import { pumpWorking } from "./pump-working.ts";
 import { type ReturnByBed, returnByBed } from "./return-by-bed.ts";
 
@@ -33,8 +29,10 @@ export interface FlowStation {
   readonly circuit?: Circuit;
   /** How far the circuit may be off; only where the mud was timed through the funnel. */
   readonly byFunnel?: FunnelSpread;
-  /** Least flow of free air that lifts the chips from the end of the hole; only where the hole is drilled on air [m³/s]. */
+  /** Least free air at the site that lifts the chips from the end of the hole; only on air, mist and foam [m³/s]. */
   readonly leastAirFlow?: number;
+  /** The foam that this air makes; only on foam. */
+  readonly foam?: FoamNeed;
   /** The return with the bit at the bottom of each bed; empty on air, mist and foam. */
   readonly beds: ReturnByBed["beds"];
   readonly findings: readonly Finding[];
@@ -60,7 +58,7 @@ export function flowStation(
   const { ports, rate } = question;
   if (!gear) {
     const flow = traveler.overrides.flow ?? traveler.inquiry.pump.flow;
-    return { flow, ports, beds: [], ...airNeed(traveler, rate) };
+    return { flow, ports, beds: [], ...gasNeed(traveler, rate) };
   }
   const way = circuitThrough(gear, question);
   const { circuit: through, asked, heldBy, ...given } = circuitGiven(way);
@@ -124,54 +122,3 @@ export const USUAL_CHIP_SIZE = 3.175e-3;
 const NO_RATE = 1e-7;
 /** A pump whose pressure is used up before the bit still gives the ports something to be chosen by [-]. */
 const LEAST_SHARE_FOR_BIT = 0.05;
-
-function airNeed({ inquiry }: ResolvedTraveler, rate = 0): Omit<FlowStation, "flow" | "ports" | "circuit" | "beds"> {
-  const { bitHole, pipe, compressor, fluid } = inquiry;
-  if (fluid.kind === "foam") {
-    const message =
-      "Foam is not worked out here: its volume and strength change on the way up. Go by the foam maker's sheet.";
-    return {
-      findings: [{ code: "foam-not-computed", severity: "note", where: "flow", message, source: commonPractice() }],
-      working: [],
-    };
-  }
-  const need = minimumAirFlow({
-    holeDiameter: bitHole.diameter,
-    pipeDiameter: pipe.outsideDiameter,
-    depth: bitHole.to,
-    rate,
-    rockDensity: USUAL_CHIP_DENSITY,
-    surfacePressure: atmosphericPressure(inquiry.altitude),
-  });
-  const source = readIn("Lyons, Guo & Seidel 2001, Air and Gas Drilling Manual, after Angel 1957");
-  const working: Working = {
-    name: "least air flow to lift the chips",
-    relation: "ρ v²/2 at the bottom = 3.0 ft·lbf/ft³, pressure marched down the annulus with friction and chips",
-    inputs: [
-      given("D", "hole diameter", bitHole.diameter, "m", "hole"),
-      given("d", "pipe outside diameter", pipe.outsideDiameter, "m", "pipe"),
-      given("L", "depth", bitHole.to, "m", "hole"),
-      given("p0", "air pressure at the site", atmosphericPressure(inquiry.altitude), "Pa", "altitude"),
-      given("R", "rate", rate, "m/s", "rate at the running point"),
-    ],
-    value: need,
-    unit: "m³/s",
-    source,
-  };
-  const short = !compressor || compressor.flow < need;
-  const finding: Finding = {
-    code: short ? "air-too-little" : "air-enough",
-    severity: short ? "stop" : "note",
-    where: "flow",
-    message: !compressor
-      ? "No compressor is named; it must give at least this much free air to lift the chips from the end of this hole."
-      : short
-        ? "The compressor does not lift the chips from the end of this hole. More air, a smaller annulus, or foam."
-        : "The compressor lifts the chips from the end of this hole.",
-    ...(compressor ? { value: compressor.flow } : {}),
-    limit: need,
-    unit: "m³/s",
-    source,
-  };
-  return { leastAirFlow: need, findings: [finding], working: [working] };
-}

@@ -4,10 +4,12 @@ import {
   derivedFrom,
   freshWater,
   funnelViscosity,
+  readIn,
   recalledFrom,
   type Source,
 } from "@bitwright/engine";
 import type { QuantityKind } from "../../quantity/index.ts";
+import { present } from "../present.ts";
 import type { FluidKind, ResolvedDialReadings, ResolvedFluid } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
@@ -22,6 +24,11 @@ interface UsualFluid {
   readonly yieldPoint: number;
   readonly source: Source;
 }
+
+/** Where water freezes [K]. */
+const FREEZING = 273.15;
+/** Water injected into mist and foam where nobody gave it [m³/s]: 10 gal/min. */
+const USUAL_INJECTION_FLOW = (10 * 231 * 0.0254 ** 3) / 60;
 
 /** Ground water and mix water of temperate places [K]: 15 °C. */
 const USUAL_TEMPERATURE = 288.15;
@@ -62,6 +69,8 @@ export function resolveFluid({ inquiry }: ReadTraveler, notes: ReadingNotes): Re
       why: "usual ground and mix water; it moves viscosity and the heat of the cutters a little",
       source: commonPractice(),
     });
+  const injection = injectionOf({ given, kind }, notes);
+  if (injection === "refused" || !isLiquidThere({ given, kind, temperature }, notes)) return undefined;
   const usual = usualFluid(kind, temperature);
   const take = (name: string, quantityKind: QuantityKind, entered: number | undefined, si: number, source: Source) =>
     entered ??
@@ -96,7 +105,17 @@ export function resolveFluid({ inquiry }: ReadTraveler, notes: ReadingNotes): Re
     }
     if (contradicts(given, ["plasticViscosity", "yieldPoint"], "dial readings", notes)) return undefined;
     const { plasticViscosity, yieldPoint } = binghamFromDial({ density, ...dialReadings });
-    return { kind, density, plasticViscosity, yieldPoint, dialReadings, temperature };
+    if (given.law === "Herschel-Bulkley" && (dialReadings.at6 === undefined || dialReadings.at3 === undefined)) {
+      const expected = "give the readings at 6 and at 3 as well, or another law";
+      notes.refuse({ field: "inquiry.fluid.law", got: `"${given.law}" by two readings`, expected });
+      return undefined;
+    }
+    return { kind, density, plasticViscosity, yieldPoint, dialReadings, ...present({ law: given.law }), temperature };
+  }
+  if (given.law) {
+    const expected = "give dial readings, or leave it out: plastic viscosity and yield point are of the Bingham law";
+    notes.refuse({ field: "inquiry.fluid.law", got: `"${given.law}" without dial readings`, expected });
+    return undefined;
   }
   const plasticViscosity = take(
     "plasticViscosity",
@@ -109,7 +128,46 @@ export function resolveFluid({ inquiry }: ReadTraveler, notes: ReadingNotes): Re
     kind === "water" && given.yieldPoint === undefined
       ? 0
       : take("yieldPoint", "yield point", given.yieldPoint?.si, usual.yieldPoint, usual.source);
-  return { kind, density, plasticViscosity, yieldPoint, temperature };
+  return { kind, density, plasticViscosity, yieldPoint, ...present({ injection }), temperature };
+}
+
+interface KindOfFluid {
+  readonly given: GivenFluid;
+  readonly kind: FluidKind;
+}
+
+/** Water injected with the air; nothing where the fluid is neither mist nor foam. */
+function injectionOf({ given, kind }: KindOfFluid, notes: ReadingNotes): number | undefined | "refused" {
+  if (kind === "mist" || kind === "foam") {
+    return (
+      given.injection?.si ??
+      notes.assumeNumber({
+        field: "inquiry.fluid.injection",
+        kind: "flow",
+        si: USUAL_INJECTION_FLOW,
+        why: "air rigs inject 6 to 20 gal/min into mist and foam; time the filling of a bucket to have the true one",
+        source: readIn("USGS TWRI 2-F1, second-hand"),
+      })
+    );
+  }
+  if (!given.injection) return undefined;
+  const got = `"${given.injection.text}" into ${kind}`;
+  notes.refuse({ field: "inquiry.fluid.injection", got, expected: "give mist or foam as kind, or leave it out" });
+  return "refused";
+}
+
+/** Whether a fluid that is pumped flows at its temperature; air may be as cold as a site gets. */
+function isLiquidThere(
+  { given, kind, temperature }: KindOfFluid & { readonly temperature: number },
+  notes: ReadingNotes,
+): boolean {
+  if (temperature >= FREEZING || kind === "air" || kind === "mist" || kind === "foam") return true;
+  notes.refuse({
+    field: "inquiry.fluid.temperature",
+    got: `"${given.temperature?.text}" of ${kind}`,
+    expected: "give a temperature from 0 °C up",
+  });
+  return false;
 }
 
 type GivenFluid = NonNullable<ReadTraveler["inquiry"]["fluid"]>;
