@@ -6,6 +6,8 @@ export interface ResolvedInquiry {
   readonly holes: readonly ResolvedHole[];
   /** The hole this bit drills: one of `holes`. */
   readonly bitHole: ResolvedHole;
+  /** Stretches of it that are wider than it is drilled, from the top down; absent where none is known. */
+  readonly washouts?: readonly ResolvedWashout[];
   /** Depth of the finished job, the deepest of the holes and of the depth entered [m]. */
   readonly depth: number;
   readonly rig: ResolvedRig;
@@ -37,8 +39,6 @@ export interface ResolvedHole {
   readonly to: number;
   /** Bore of the casing set in it; of holes above that of the bit it is taken where nobody gave it [m]. */
   readonly casingBore?: number;
-  /** Stretches that are wider than they were drilled, from the top down; absent where none is known. */
-  readonly washouts?: readonly ResolvedWashout[];
 }
 
 /** A stretch of hole that has washed out. */

@@ -4,11 +4,9 @@ import { parseTraveler } from "./parse-traveler.ts";
 
 function problems(change: { readonly washouts?: readonly object[]; readonly joint?: object; readonly pipe?: object }) {
   const sound = soundTraveler();
-  const [surface, open] = sound.inquiry.holes;
   const { washouts, joint, ...more } = change;
-  const holes = [surface, { ...open, ...(washouts ? { washouts } : {}) }];
   const pipe = { ...sound.inquiry.pipe, ...more.pipe, ...(joint ? { joint } : {}) };
-  const read = parseTraveler({ ...sound, inquiry: { ...sound.inquiry, holes, pipe } });
+  const read = parseTraveler({ ...sound, inquiry: { ...sound.inquiry, ...(washouts ? { washouts } : {}), pipe } });
   return read.ok ? [] : read.problems.map(({ message }) => message);
 }
 
@@ -17,19 +15,19 @@ describe("washouts", () => {
     const sound = { from: "90 ft", to: "110 ft", diameter: "8 in" };
     expect(problems({ washouts: [sound, { ...sound, from: "110 ft", to: "120 ft" }] })).toEqual([]);
     expect(problems({ washouts: [{ ...sound, from: "30 ft" }] })).toEqual([
-      'inquiry.holes[1].washouts[0].from: got "30 ft"; give a depth from 45 ft down',
+      'inquiry.washouts[0].from: got "30 ft"; give a depth from 45 ft down',
     ]);
     expect(problems({ washouts: [{ ...sound, to: "400 ft" }] })).toEqual([
-      'inquiry.holes[1].washouts[0].to: got "400 ft"; give a depth of at most 300 ft, where the hole ends',
+      'inquiry.washouts[0].to: got "400 ft"; give a depth of at most 300 ft, where the hole ends',
     ]);
     expect(problems({ washouts: [{ ...sound, to: "90 ft" }] })).toEqual([
-      'inquiry.holes[1].washouts[0].to: got "90 ft"; give a depth below 90 ft',
+      'inquiry.washouts[0].to: got "90 ft"; give a depth below 90 ft',
     ]);
     expect(problems({ washouts: [{ ...sound, diameter: "6 in" }] })).toEqual([
-      'inquiry.holes[1].washouts[0].diameter: got "6 in"; give a diameter over the 6 1/8 in that was drilled',
+      'inquiry.washouts[0].diameter: got "6 in"; give a diameter over the 6 1/8 in that was drilled',
     ]);
     expect(problems({ washouts: [sound, sound] })).toEqual([
-      'inquiry.holes[1].washouts[1].from: got "90 ft"; give a depth from 110 ft down',
+      'inquiry.washouts[1].from: got "90 ft"; give a depth from 110 ft down',
     ]);
   });
 });

@@ -89,8 +89,7 @@ describe("a job worked up", () => {
   it("cleans by a washout, where the return is slowest", () => {
     const flowWith = (washouts: readonly object[]) => {
       const sound = soundTraveler();
-      const [surface, open] = sound.inquiry.holes;
-      const read = parseTraveler({ ...sound, inquiry: { ...sound.inquiry, holes: [surface, { ...open, washouts }] } });
+      const read = parseTraveler({ ...sound, inquiry: { ...sound.inquiry, washouts } });
       if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join("\n"));
       return workUp(read).flow;
     };

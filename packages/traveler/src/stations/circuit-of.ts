@@ -110,8 +110,8 @@ function stringAt({ pipe, collars }: ResolvedInquiry, depth: number): BoreSectio
   return runs;
 }
 
-function holeAbove({ holes, bitHole }: ResolvedInquiry): HoleSection[] {
-  const open = openHole(bitHole);
+function holeAbove({ holes, bitHole, washouts }: ResolvedInquiry): HoleSection[] {
+  const open = openHole(bitHole, washouts);
   const above = holes.filter(({ to }) => to <= bitHole.from + LEAST_RUN).sort((a, b) => a.to - b.to);
   if (above.length === 0 || bitHole.from <= LEAST_RUN) return open;
   // The last casing set reaches to the surface and is what the string runs in.
@@ -120,7 +120,10 @@ function holeAbove({ holes, bitHole }: ResolvedInquiry): HoleSection[] {
 }
 
 /** The open hole from the top down, its washouts between what is as it was drilled. */
-function openHole({ name, diameter, from, to, washouts = [] }: ResolvedHole): HoleSection[] {
+function openHole(
+  { name, diameter, from, to }: ResolvedHole,
+  washouts: ResolvedInquiry["washouts"] = [],
+): HoleSection[] {
   const sections: HoleSection[] = [];
   let top = from;
   for (const washout of washouts) {

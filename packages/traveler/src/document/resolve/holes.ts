@@ -3,7 +3,6 @@ import { formatQuantity, type Quantity } from "../../quantity/index.ts";
 import type { ResolvedHole } from "../resolved-traveler.ts";
 import type { ReadTraveler } from "../traveler-schema.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
-import { washoutsOf } from "./washouts.ts";
 
 /** The holes of a job and the one that this bit drills. */
 export interface ResolvedHoles {
@@ -58,8 +57,6 @@ export function resolveHoles({ inquiry, bit }: ReadTraveler, notes: ReadingNotes
       sound = false;
     }
     const { diameter } = hole;
-    const washouts = washoutsOf({ given: hole.washouts ?? [], path, from, to: to.si, diameter }, notes);
-    if (!washouts) sound = false;
     const name = hole.name ?? (inquiry.holes.length === 1 ? "hole" : `hole ${at + 1}`);
     holes.push({
       name,
@@ -69,7 +66,6 @@ export function resolveHoles({ inquiry, bit }: ReadTraveler, notes: ReadingNotes
       from,
       to: to.si,
       ...(hole.casingBore ? { casingBore: hole.casingBore.si } : {}),
-      ...(washouts && washouts.length > 0 ? { washouts } : {}),
     });
   }
   if (!sound) return undefined;

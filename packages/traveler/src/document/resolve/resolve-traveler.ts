@@ -16,6 +16,7 @@ import { resolvePump } from "./pump.ts";
 import type { ReadingNotes } from "./reading-notes.ts";
 import { resolveRig } from "./rig.ts";
 import { knownRocks, resolveOwnRocks } from "./rocks.ts";
+import { washoutsOf } from "./washouts.ts";
 import { weightOf } from "./weight.ts";
 
 const NOT_GIVEN = "not given";
@@ -76,11 +77,13 @@ function resolveInquiry(
       why: "a usual depth for house wells; it changes the pressure on the rock a little",
       source: commonPractice(),
     });
-  if (!rig || !pump || !pipe || !fluid) return undefined;
+  const washouts = washoutsOf({ given: inquiry.washouts ?? [], bitHole }, notes);
+  if (!rig || !pump || !pipe || !fluid || !washouts) return undefined;
   const { presentTool, targets, compressor } = inquiry;
   return {
     holes,
     bitHole,
+    ...(washouts.length > 0 ? { washouts } : {}),
     depth,
     rig,
     pump,

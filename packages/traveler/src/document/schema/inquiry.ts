@@ -37,9 +37,14 @@ const holeSchema = section("One hole: a length of the job drilled at one diamete
     "Bore of the casing set in it before the next hole is drilled.",
     HOLE_DIAMETER,
   ).optional(),
+});
+
+/** What the driller needs and with what. */
+export const inquirySchema = section("What the driller needs, and the gear it is to be done with.", {
+  holes: z.array(holeSchema).min(1).meta({ description: "The holes of the job, from the top down." }),
   washouts: z
     .array(
-      section("A stretch that has washed out wider than it was drilled.", {
+      section("A stretch that has washed out wider than the hole was drilled.", {
         from: quantity("depth", "Depth where it begins.", DEPTH),
         to: quantity("depth", "Depth where it ends.", DEPTH),
         diameter: quantity("diameter", "Diameter that it has washed out to.", HOLE_DIAMETER),
@@ -47,13 +52,8 @@ const holeSchema = section("One hole: a length of the job drilled at one diamete
     )
     .optional()
     .meta({
-      description: "Stretches of open hole that have washed out, from the top down; the return is slow in them.",
+      description: "Stretches of the bit's hole that have washed out, from the top down; the return is slow in them.",
     }),
-});
-
-/** What the driller needs and with what. */
-export const inquirySchema = section("What the driller needs, and the gear it is to be done with.", {
-  holes: z.array(holeSchema).min(1).meta({ description: "The holes of the job, from the top down." }),
   bitHole: text("Name of the hole that this bit drills; the deepest where not given.", "open hole").optional(),
   depth: quantity("depth", "Depth of the finished job.", DEPTH).optional(),
   rig: rigSchema.optional(),

@@ -41,6 +41,16 @@ export const INQUIRY_GROUPS: readonly FieldGroup[] = [
     ],
   },
   {
+    heading: "Washouts of that hole, from the top down",
+    path: ["inquiry", "washouts"],
+    list: { one: "Washout", add: "Add a washout" },
+    fields: [
+      { step: "from", label: "From" },
+      { step: "to", label: "To" },
+      { step: "diameter", label: "Washed out to" },
+    ],
+  },
+  {
     heading: "Rig",
     path: ["inquiry", "rig"],
     open: true,
@@ -56,7 +66,10 @@ export const INQUIRY_GROUPS: readonly FieldGroup[] = [
       { step: "power", label: "Rotary power" },
       { step: "gaugeForceFactor", label: "Force for each unit on the feed gauge" },
       { step: "feedGaugeZero", label: "Gauge that just moves the empty feed" },
+      { step: "holdBackGaugeForceFactor", label: "The same while it holds back" },
       { step: "drag", label: "Drag of the string" },
+      { step: "enginePower", label: "Rated power of its engine" },
+      { step: "fuelBurn", label: "Fuel it burns" },
     ],
   },
   {
@@ -108,6 +121,8 @@ export const INQUIRY_GROUPS: readonly FieldGroup[] = [
     fields: [
       { step: "flow", label: "Free air" },
       { step: "pressure", label: "Delivery pressure" },
+      { step: "engine", label: "Driven by" },
+      { step: "enginePower", label: "Rated power of an engine of its own" },
     ],
   },
   {
@@ -121,7 +136,18 @@ export const INQUIRY_GROUPS: readonly FieldGroup[] = [
       { step: "bore", label: "Bore" },
       { step: "weight", label: "Weight with joints" },
       { step: "jointLength", label: "Length of a joint" },
+      { step: "yieldStrength", label: "Yield strength" },
       { step: "connection", label: "Connection", suggests: "connections" },
+      { step: "subDiameter", label: "Outside diameter of the bit sub" },
+    ],
+  },
+  {
+    heading: "Pin and box of its joints",
+    path: ["inquiry", "pipe", "joint"],
+    fields: [
+      { step: "outsideDiameter", label: "Outside diameter" },
+      { step: "bore", label: "Bore" },
+      { step: "length", label: "Length of both together" },
     ],
   },
   {
@@ -144,7 +170,10 @@ export const INQUIRY_GROUPS: readonly FieldGroup[] = [
       { step: "density", label: "Density" },
       { step: "plasticViscosity", label: "Plastic viscosity" },
       { step: "yieldPoint", label: "Yield point" },
-      { step: "temperature", label: "Temperature going down" },
+      { step: "funnelTime", label: "Time through the funnel" },
+      { step: "law", label: "Law that dial readings are read by" },
+      { step: "injection", label: "Water injected, for mist and foam" },
+      { step: "temperature", label: "Temperature going down, or of the air" },
     ],
   },
   {
