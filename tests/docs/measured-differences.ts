@@ -179,6 +179,24 @@ export const COMPARED: Readonly<Record<string, readonly ComparedGroup[]>> = {
       kind: "derived",
     },
     {
+      of: /^cost > where a bit begins to pay/,
+      what: "rate and footage from which a bit pays beside a hammer",
+      source: "algebra of the cost of a length",
+      kind: "derived",
+    },
+    {
+      of: /^cost > a rework/,
+      what: "a rework beside a new bit, and the most it is worth",
+      source: "algebra on planning values",
+      kind: "derived",
+    },
+    {
+      of: /^cost > fuel for each length/,
+      what: "fuel for each length of a hammer and of a bit on mud",
+      source: "algebra on planning values",
+      kind: "derived",
+    },
+    {
       of: /^cost > best point/,
       what: "where to pull a bit whose rate halves on the way, and what the hole costs then",
       source: "the optimum found apart; the integral of the rate by hand",

@@ -2,7 +2,15 @@
  * Cost of hole against the cost cases of the shop's handbook: one worked example of a teaching page, the rest derived from
  * planning values by algebra worked apart. Prices in US dollars.
  */
-import { cheapestPull, costPerLength, handlingPerLength, timePrice } from "@bitwright/engine";
+import {
+  breakEvenFootage,
+  breakEvenRate,
+  cheapestPull,
+  costPerLength,
+  handlingPerLength,
+  reworkValue,
+  timePrice,
+} from "@bitwright/engine";
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../support/close-to.ts";
 import { foot, gallon } from "../support/field-units.ts";
@@ -59,6 +67,80 @@ describe("a water well of 300 ft, 1.5 h of trips, 350 $/h (derived from planning
     });
     // 1.5 h over 300 ft, and fifteen joints of two minutes.
     expectClose(handling * 300 * foot, 1.5 * hour + 15 * 120, 1e-12);
+  });
+});
+
+describe("where a bit begins to pay beside a tool of 7.88 $/ft (algebra of the cost relation)", () => {
+  const beside = { otherCost: 7.88 / foot, timePrice: 350 / hour, handlingTime: 1.5 * hour };
+  const rateOf = (found: ReturnType<typeof breakEvenRate>) => (found.pays ? found.rate : Number.NaN);
+  const footageOf = (found: ReturnType<typeof breakEvenFootage>) => (found.pays ? found.footage : Number.NaN);
+
+  it("is 59.36 ft/h on a hole of 300 ft with 70 $ of the bit laid on it", () => {
+    // break-even.rop
+    const rate = rateOf(breakEvenRate({ ...beside, bitPrice: 70, length: 300 * foot }));
+    expectClose((rate / foot) * hour, 59.35557, 1e-4);
+  });
+
+  it("is 482 ft at 90 ft/h with the whole 1,400 $ of the bit", () => {
+    // break-even.footage
+    const footage = footageOf(breakEvenFootage({ ...beside, bitPrice: 1400, rate: (90 * foot) / hour }));
+    expectClose(footage / foot, 482.3218, 1e-4);
+  });
+
+  it("is nowhere at 40 ft/h, for the rig alone costs 8.75 $/ft there", () => {
+    // break-even.never
+    expect(breakEvenFootage({ ...beside, bitPrice: 1400, rate: (40 * foot) / hour })).toEqual({
+      pays: false,
+      because: "rate too slow",
+    });
+  });
+
+  it("costs the same as the other tool just there", () => {
+    const length = 300 * foot;
+    const rate = rateOf(breakEvenRate({ ...beside, bitPrice: 70, length }));
+    const cost = costPerLength({ ...beside, bitPrice: 70, timeOnBottom: length / rate, length });
+    expectClose(cost, beside.otherCost, 1e-12);
+    const footage = footageOf(breakEvenFootage({ ...beside, bitPrice: 1400, rate: (90 * foot) / hour }));
+    const timeOnBottom = (footage / (90 * foot)) * hour;
+    expectClose(costPerLength({ ...beside, bitPrice: 1400, timeOnBottom, length: footage }), beside.otherCost, 1e-12);
+  });
+
+  it("is nowhere where the bit alone costs more than the other tool", () => {
+    // 2,400 $ on 300 ft are 8 $/ft.
+    expect(breakEvenRate({ ...beside, bitPrice: 2400, length: 300 * foot })).toEqual({
+      pays: false,
+      because: "bit too dear",
+    });
+  });
+});
+
+describe("a rework beside a new bit (derived from planning values)", () => {
+  const bit = { newPrice: 1400, newFootage: 6000 * foot, reworkPrice: 650, lifeShare: 0.85 };
+
+  it("of 650 $ for 85 % of a life of 6,000 ft is worth up to 1,190 $", () => {
+    // rework.value
+    const { newCost, reworkCost, blendedCost, mostToPay, pays } = reworkValue(bit);
+    expectClose(newCost * foot, 0.233, 5e-3);
+    expectClose(reworkCost * foot, 0.127, 5e-3);
+    expectClose(blendedCost * foot, 0.185, 5e-3);
+    expectClose(mostToPay, 1190, 5e-3);
+    expect(pays).toBe(true);
+    expect(reworkValue({ ...bit, reworkPrice: 1200 }).pays).toBe(false);
+  });
+});
+
+describe("fuel for each length (derived)", () => {
+  it("is 0.30 gal/ft of a hammer at 24 gal/h and 80 ft/h, 0.078 gal/ft of a bit on mud at 7 gal/h and 90 ft/h", () => {
+    // fuel.per-foot
+    for (const [perHour, rate, perFoot] of [
+      [24, 80, 0.3],
+      [7, 90, 0.078],
+    ]) {
+      const price = timePrice({ rigPrice: 0, fuelPrice: 1 / gallon, fuelFlow: (perHour * gallon) / hour });
+      const timeOnBottom = hour / rate;
+      const cost = costPerLength({ bitPrice: 0, timePrice: price, timeOnBottom, handlingTime: 0, length: foot });
+      expectClose(cost * foot, perFoot, 5e-3);
+    }
   });
 });
 
