@@ -1,8 +1,9 @@
-import { type CardContent, type CardFigure, type CardRow, FEED_DEAD_BAND } from "@bitwright/engine";
-import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
-import { bareFigure, cardUnit, wholeFigure } from "./card-figures.ts";
+import type { CardContent, CardRow } from "@bitwright/engine";
+import type { UnitSystem } from "@bitwright/traveler";
+import { bedLegend, blowingWords, byRate, byRateWords, insteadWords } from "./bed-words.ts";
+import { bareFigure, cardUnit } from "./card-figures.ts";
 import { CARD, cellOf, oneLine, paragraph } from "./card-lines.ts";
-import type { BlownWith, CardPaper } from "./card-paper.ts";
+import type { CardPaper } from "./card-paper.ts";
 
 /** Columns of the table of beds: least width and side. The name of the ground, in `GROUND`, takes what the others leave. */
 const BED_COLUMNS = [
@@ -38,11 +39,13 @@ function bedLine(cells: BedCells, widths: readonly number[]): string {
 
 /** The table of beds: how to run the bit in each, and the rule of thumb under it. */
 export function bedLines(
-  { rows }: CardContent,
+  content: CardContent,
   { units, blownWith }: CardPaper,
   { remarks, tight = false }: { readonly remarks: number; readonly tight?: boolean },
 ): string[] {
+  const { rows } = content;
   const length = cardUnit("depth", units);
+  const legend = bedLegend(content, units, tight);
   const pumped = blownWith === undefined;
   const heads = [
     ["FROM", "TO", "GROUND", "ON THE BIT", "TURN", "FLOW", "EXPECT", pumped ? "CLEANS" : ""],
@@ -67,20 +70,10 @@ export function bedLines(
       ...bedRow(row, cells[k], widths, indent),
       ...row.remarks.slice(0, row.drilled ? remarks : 0).flatMap((text) => paragraph(`${indent}- `, text)),
     ]),
-    ...(tight ? paragraph("", legend(rows, units, SHORT).join(" ")) : legend(rows, units, LONG)),
-    ...(rows.some(byRate)
-      ? paragraph("", "by rate: too soft to set a weight. Feed to the rate expected, hold the string's weight back.")
-      : []),
-    ...(blownWith ? blowing(blownWith, units) : []),
+    ...(tight ? paragraph("", legend.join(" ")) : legend),
+    ...byRateWords(content).flatMap((words) => paragraph("", words)),
+    ...(blownWith ? paragraph("", blowingWords(blownWith, units)) : []),
   ];
-}
-
-/** What takes the place of the pump's flow. */
-function blowing({ medium, leastAirFlow }: BlownWith, units: UnitSystem): string[] {
-  const word = medium.slice(0, 1).toUpperCase() + medium.slice(1);
-  if (leastAirFlow === undefined) return paragraph("", `${word}: not worked out here; by the sheet of its maker.`);
-  const least = formatQuantity("air flow", leastAirFlow, units, { figures: 3 });
-  return paragraph("", `${word}: at least ${least} of free air to lift the chips from the end of this hole.`);
 }
 
 /** The figures of a bed, its depths alone where the bit does not drill it. */
@@ -95,8 +88,7 @@ function bedCells(row: CardRow, units: UnitSystem, pumped: boolean): BedCells {
 function bedRow(row: CardRow, cells: BedCells, widths: readonly number[], indent: string): string[] {
   const ground = oneLine(row.ground);
   if (!row.drilled) {
-    const why = oneLine(row.remarks[0] ?? "").replace(/^Not with this bit\.\s*/, "");
-    return paragraph(bedLine(cells, widths).padEnd(indent.length), `${ground}: NOT THIS BIT. ${why}`);
+    return paragraph(bedLine(cells, widths).padEnd(indent.length), `${ground}: NOT THIS BIT. ${insteadWords(row)}`);
   }
   const [first, ...more] = paragraph("", row.verdict === "fit" ? ground : `! ${ground}`, widths[GROUND]);
   return [
@@ -105,41 +97,5 @@ function bedRow(row: CardRow, cells: BedCells, widths: readonly number[], indent
       widths,
     ),
     ...more.map((line) => bedLine(["", "", line], widths)),
-  ];
-}
-
-/** Whether a bed takes less weight than a feed gauge shows. */
-function byRate({ drilled, weight }: CardRow): boolean {
-  return drilled && weight !== undefined && (weight.to ?? weight.value) < FEED_DEAD_BAND;
-}
-
-/** What the marks of the table mean, at length and where room is short. */
-const LONG = {
-  care: "! fit with care: stay at the low end, watch the signs below.",
-  cleans: "CLEANS: the fastest rate whose chips this flow carries; drill no faster.",
-} as const;
-const SHORT = {
-  care: "!: with care, at the low end.",
-  cleans: "CLEANS: drill no faster, the flow carries no more.",
-} as const;
-
-/** The rule of thumb beside the computed figures, as a range over the beds, and what the marks mean. */
-function legend(
-  rows: readonly CardRow[],
-  units: UnitSystem,
-  { care, cleans }: Readonly<Record<keyof typeof LONG, string>>,
-): string[] {
-  const over = (figures: readonly (CardFigure | undefined)[]) => {
-    const known = figures.filter((figure) => figure !== undefined);
-    if (known.length === 0) return "";
-    const values = known.flatMap(({ value, to }) => [value, to ?? value]);
-    return wholeFigure({ kind: known[0].kind, value: Math.min(...values), to: Math.max(...values) }, units);
-  };
-  const weight = over(rows.map(({ practiceWeight }) => practiceWeight));
-  const speed = over(rows.map(({ practiceSpeed }) => practiceSpeed));
-  return [
-    ...(weight && speed ? [`Rule of thumb (common practice): ${weight} at ${speed}.`] : []),
-    ...(rows.some(({ drilled, verdict }) => drilled && verdict !== "fit") ? [care] : []),
-    ...(rows.some(({ rateCeiling }) => rateCeiling) ? [cleans] : []),
   ];
 }

@@ -2,13 +2,9 @@ import type { CardContent, CardFeed } from "@bitwright/engine";
 import type { UnitSystem } from "@bitwright/traveler";
 import { bareFigure, cardUnit } from "./card-figures.ts";
 import { CARD, cellOf, heading } from "./card-lines.ts";
+import { NO_GAUGE, RIG_DOES } from "./card-words.ts";
 import { feedRows } from "./feed-rows.ts";
 
-const DO: Readonly<Record<CardFeed["act"], string>> = {
-  "pull down": "PUSH",
-  "hold back": "HOLD",
-  "let it hang": "HANG",
-};
 /** Least widths of one joint: depth, wanted, string, act, by, gauge. */
 const WIDTHS = [5, 6, 6, 4, 6, 5] as const;
 const ACT = 3;
@@ -37,7 +33,7 @@ export function jointLines(content: CardContent, units: UnitSystem, most: number
     ...(rows.length < all
       ? [`${rows.length} of ${all} joints; between two of them the feed goes evenly. All: depth.csv.`]
       : []),
-    ...(gauge ? [] : ["No gauge readings: the rig's force for each unit of feed pressure was not given."]),
+    ...(gauge ? [] : [NO_GAUGE]),
   ];
 }
 
@@ -46,7 +42,7 @@ function cellsOf({ depth, wanted, string, act, force, gauge }: CardFeed, units: 
     bareFigure(depth, units),
     bareFigure(wanted, units),
     bareFigure(string, units),
-    DO[act],
+    RIG_DOES[act],
     act === "let it hang" ? "" : bareFigure(force, units),
     bareFigure(gauge, units),
   ];
