@@ -1,7 +1,6 @@
 import type { CardContent, CardRow } from "@bitwright/engine";
-import type { UnitSystem } from "@bitwright/traveler";
-import { bedLegend, blowingWords, byRate, byRateWords, insteadWords } from "./bed-words.ts";
-import { bareFigure, cardUnit } from "./card-figures.ts";
+import { bedCells, bedHeads, GROUND } from "./bed-cells.ts";
+import { bedLegend, blowingWords, byRateWords, insteadWords } from "./bed-words.ts";
 import { CARD, cellOf, oneLine, paragraph } from "./card-lines.ts";
 import type { CardPaper } from "./card-paper.ts";
 
@@ -16,7 +15,6 @@ const BED_COLUMNS = [
   [9, "right"],
   [7, "right"],
 ] as const;
-const GROUND = 2;
 
 /** Cells of one bed; the name of the ground is filled in once its room is known. */
 type BedCells = readonly string[];
@@ -40,26 +38,14 @@ function bedLine(cells: BedCells, widths: readonly number[]): string {
 /** The table of beds: how to run the bit in each, and the rule of thumb under it. */
 export function bedLines(
   content: CardContent,
-  { units, blownWith }: CardPaper,
+  paper: CardPaper,
   { remarks, tight = false }: { readonly remarks: number; readonly tight?: boolean },
 ): string[] {
   const { rows } = content;
-  const length = cardUnit("depth", units);
-  const legend = bedLegend(content, units, tight);
+  const { units, blownWith } = paper;
+  const legend = bedLegend(content, paper, tight);
   const pumped = blownWith === undefined;
-  const heads = [
-    ["FROM", "TO", "GROUND", "ON THE BIT", "TURN", "FLOW", "EXPECT", pumped ? "CLEANS" : ""],
-    [
-      length,
-      length,
-      "",
-      `${cardUnit("force", units)} w/ pipe`,
-      "rpm",
-      pumped ? cardUnit("flow", units) : "",
-      cardUnit("rate", units),
-      pumped ? cardUnit("rate", units) : "",
-    ],
-  ];
+  const heads = bedHeads(units, pumped);
   const cells = rows.map((row) => bedCells(row, units, pumped));
   const widths = widthsOf([...heads, ...cells]);
   // What is said of a bed stands under its name.
@@ -74,15 +60,6 @@ export function bedLines(
     ...byRateWords(content).flatMap((words) => paragraph("", words)),
     ...(blownWith ? paragraph("", blowingWords(blownWith, units)) : []),
   ];
-}
-
-/** The figures of a bed, its depths alone where the bit does not drill it. */
-function bedCells(row: CardRow, units: UnitSystem, pumped: boolean): BedCells {
-  const depths = [bareFigure(row.from, units), bareFigure(row.to, units), ""];
-  if (!row.drilled) return depths;
-  const weight = byRate(row) ? "by rate" : bareFigure(row.weight, units);
-  const figures = [row.rotarySpeed, pumped ? row.flow : undefined, row.rate, pumped ? row.rateCeiling : undefined];
-  return [...depths, weight, ...figures.map((figure) => bareFigure(figure, units))];
 }
 
 function bedRow(row: CardRow, cells: BedCells, widths: readonly number[], indent: string): string[] {

@@ -2,7 +2,7 @@ import { type CardContent, type CardFigure, type CardRow, FEED_DEAD_BAND } from 
 import { formatQuantity, type UnitSystem } from "@bitwright/traveler";
 import { wholeFigure } from "./card-figures.ts";
 import { oneLine } from "./card-lines.ts";
-import type { BlownWith } from "./card-paper.ts";
+import type { BlownWith, CardPaper } from "./card-paper.ts";
 
 /** Whether a bed takes less weight than a feed gauge shows. */
 export function byRate({ drilled, weight }: CardRow): boolean {
@@ -25,7 +25,7 @@ const SHORT = {
 } as const;
 
 /** What stands under the beds: the rule of thumb as a range over them, and what the marks mean; one sentence an entry. */
-export function bedLegend({ rows }: CardContent, units: UnitSystem, short: boolean): string[] {
+export function bedLegend({ rows }: CardContent, { units, blownWith }: CardPaper, short: boolean): string[] {
   const { care, cleans } = short ? SHORT : LONG;
   const weight = over(
     rows.map(({ practiceWeight }) => practiceWeight),
@@ -38,7 +38,7 @@ export function bedLegend({ rows }: CardContent, units: UnitSystem, short: boole
   return [
     ...(weight && speed ? [`Rule of thumb (common practice): ${weight} at ${speed}.`] : []),
     ...(rows.some(({ drilled, verdict }) => drilled && verdict !== "fit") ? [care] : []),
-    ...(rows.some(({ rateCeiling }) => rateCeiling) ? [cleans] : []),
+    ...(!blownWith && rows.some(({ rateCeiling }) => rateCeiling) ? [cleans] : []),
   ];
 }
 
