@@ -1,5 +1,12 @@
 export * from "./bands/index.ts";
-export { CARD_LINK_BYTES, type CardPaper, cardText, feedRows, wholeFigure } from "./card/index.ts";
+export {
+  CARD_LINK_BYTES,
+  type CardPaper,
+  cardText,
+  feedRows,
+  phonePage,
+  wholeFigure,
+} from "./card/index.ts";
 export * from "./choice/index.ts";
 export * from "./depth/index.ts";
 export * from "./face/index.ts";

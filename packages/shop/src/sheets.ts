@@ -1,6 +1,6 @@
 import { engage } from "@bitwright/engine";
 import { type UnitSystem, type Workup, workupJson } from "@bitwright/traveler";
-import { cardPaperOf, cardText } from "./card/index.ts";
+import { cardPaperOf, cardText, phonePage } from "./card/index.ts";
 import { faceDrawing } from "./face/index.ts";
 import { profileDrawing } from "./profile/index.ts";
 import { holeInBoth, type SheetTitle } from "./sheet/index.ts";
@@ -49,6 +49,7 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
       name: "card.txt",
       text: cardText(card, cardPaperOf(workup, { units, program })),
     },
+    { name: "card.html", text: phonePage(card, cardPaperOf(workup, { units, program })) },
     {
       name: "cutters.csv",
       text: cutterTableCsv({

@@ -5,4 +5,5 @@ export { cardPaperOf } from "./card-paper-of.ts";
 export { cardSheet } from "./card-sheet.ts";
 export { cardText } from "./card-text.ts";
 export { feedRows } from "./feed-rows.ts";
+export { phonePage } from "./phone-page.ts";
 export { SHEET_STEPS } from "./sheet-step.ts";
