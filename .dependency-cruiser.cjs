@@ -62,8 +62,15 @@ module.exports = {
     {
       name: "traveler-touches-no-machine",
       severity: "error",
-      from: { path: "^packages/(traveler|shop)/src/", pathNot: "\\.test\\.ts$" },
+      from: { path: "^packages/(traveler|shop)/src/", pathNot: "\\.test\\.ts$|^packages/shop/src/print/" },
       to: { dependencyTypes: ["core"] },
+    },
+    {
+      // The typesetter is a program of the machine: what runs in a page must not come to load it.
+      name: "shop-prints-by-its-own-door",
+      severity: "error",
+      from: { path: "^packages/shop/src/", pathNot: "\\.test\\.ts$|^packages/shop/src/print/" },
+      to: { path: "^packages/shop/src/print/" },
     },
     ...roomRules,
     ...packageRules,

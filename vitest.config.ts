@@ -1,13 +1,15 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
-const source = (name: string) => fileURLToPath(new URL(`./packages/${name}/src/index.ts`, import.meta.url));
+const source = (name: string, room = "") =>
+  fileURLToPath(new URL(`./packages/${name}/src/${room}index.ts`, import.meta.url));
 
 export default defineConfig({
   resolve: {
     alias: {
       "@bitwright/engine": source("engine"),
       "@bitwright/traveler": source("traveler"),
+      "@bitwright/shop/print": source("shop", "print/"),
       "@bitwright/shop": source("shop"),
       "@bitwright/store": source("store"),
       "@bitwright/server": source("server"),

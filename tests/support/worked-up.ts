@@ -5,7 +5,7 @@ import type { Workup } from "@bitwright/traveler";
 import { bitwright, type CommandRun } from "./command.ts";
 
 /** The sheets that `bitwright work` writes. */
-export const SHEETS = ["workup.json", "face.svg", "profile.svg", "card.txt", "cutters.csv"] as const;
+export const SHEETS = ["workup.json", "face.svg", "profile.svg", "card.txt", "card.html", "cutters.csv"] as const;
 
 /** Name of one of them. */
 export type SheetName = (typeof SHEETS)[number];

@@ -63,11 +63,11 @@ export function readJson(path: string): unknown {
   }
 }
 
-/** Writes a file, making its folder where needed. */
-export function writeText(path: string, text: string): void {
+/** Writes a file of text or bytes, making its folder where needed. */
+export function writeWhole(path: string, content: string | Uint8Array): void {
   try {
     mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(path, text);
+    writeFileSync(path, content);
   } catch (error) {
     throw complaintOfFile(path, error);
   }

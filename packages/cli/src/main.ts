@@ -20,6 +20,7 @@ import { solveLayoutCommand } from "./commands/solve-layout.ts";
 import { stabilityCommand } from "./commands/stability.ts";
 import { workCommand } from "./commands/work.ts";
 import { Complaint } from "./complaint.ts";
+import { optionCardLink } from "./option-card-link.ts";
 import { optionUnits } from "./option-quantity.ts";
 import { processTerminal, type Terminal } from "./terminal.ts";
 
@@ -68,6 +69,7 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
   command("work", "work a traveler up: fit, bit, cut, string, flow, card")
     .argument("<traveler>", "traveler file")
     .option("--out <folder>", "write workup.json, drawings, card and cutter table there")
+    .option("--card-link <url>", "address of the card for a phone, printed on card.pdf as a QR code", optionCardLink)
     .action((file, options) => workCommand(file, options, terminal));
   command("check", "read a traveler and name every problem and every assumed value")
     .argument("<traveler>", "traveler file")

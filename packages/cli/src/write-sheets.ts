@@ -1,6 +1,11 @@
 import { join } from "node:path";
-import type { Sheet } from "@bitwright/shop";
-import { writeText } from "./files.ts";
+import { writeWhole } from "./files.ts";
+
+/** A sheet as a file: text, or the bytes of one that prints. */
+export interface SheetFile {
+  readonly name: string;
+  readonly text: string | Uint8Array;
+}
 
 /**
  * Writes sheets into a folder where one is asked for. A folder that cannot be written ends the command in its one line, so
@@ -8,9 +13,9 @@ import { writeText } from "./files.ts";
  *
  * @returns what to say of it at the end; nothing where nothing was written
  */
-export function writeSheets(out: string | undefined, sheetsOf: () => readonly Sheet[]): string | undefined {
+export function writeSheets(out: string | undefined, sheetsOf: () => readonly SheetFile[]): string | undefined {
   if (out === undefined) return undefined;
   const sheets = sheetsOf();
-  for (const { name, text } of sheets) writeText(join(out, name), text);
+  for (const { name, text } of sheets) writeWhole(join(out, name), text);
   return sheets.length === 0 ? undefined : `\nWrote ${sheets.map(({ name }) => name).join(", ")} to ${out}.`;
 }

@@ -1,5 +1,12 @@
 export * from "./bands/index.ts";
-export * from "./card/index.ts";
+export {
+  CARD_LINK_BYTES,
+  type CardPaper,
+  cardText,
+  feedRows,
+  phonePage,
+  wholeFigure,
+} from "./card/index.ts";
 export * from "./choice/index.ts";
 export * from "./depth/index.ts";
 export * from "./face/index.ts";
@@ -19,4 +26,5 @@ export { fitAnswer } from "./summary/ground-lines.ts";
 export { LIMIT_WORDS } from "./summary/running-lines.ts";
 export { type SummaryOptions, summaryText } from "./summary/summary-text.ts";
 export { textTable } from "./summary/text-table.ts";
+export { qrSvg } from "./svg/index.ts";
 export * from "./table/index.ts";

@@ -1,6 +1,6 @@
 import { engage } from "@bitwright/engine";
 import { type UnitSystem, type Workup, workupJson } from "@bitwright/traveler";
-import { type CardPaper, cardText } from "./card/index.ts";
+import { cardPaperOf, cardText, phonePage } from "./card/index.ts";
 import { faceDrawing } from "./face/index.ts";
 import { profileDrawing } from "./profile/index.ts";
 import { holeInBoth, type SheetTitle } from "./sheet/index.ts";
@@ -23,7 +23,6 @@ export interface SheetOptions {
 /** All sheets of a workup: the workup itself, both drawings, the card and the cutter table. */
 export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Sheet[] {
   const { bit, cut, card } = workup;
-  const { job } = workup.inquiry;
   const { layout } = bit;
   // Drawn for the bed that is cut deepest, where the crescents show best.
   const shown = cut.beds.reduce<(typeof cut.beds)[number] | undefined>(
@@ -48,14 +47,9 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
     },
     {
       name: "card.txt",
-      text: cardText(card, {
-        units,
-        program,
-        shop: job.shop,
-        ...(job.date === undefined ? {} : { date: job.date }),
-        ...blownWith(workup),
-      }),
+      text: cardText(card, cardPaperOf(workup, { units, program })),
     },
+    { name: "card.html", text: phonePage(card, cardPaperOf(workup, { units, program })) },
     {
       name: "cutters.csv",
       text: cutterTableCsv({
@@ -80,12 +74,6 @@ export function sheetsOf(workup: Workup, { units, program }: SheetOptions): Shee
       }),
     },
   ];
-}
-
-function blownWith({ inquiry, flow: { circuit, leastAirFlow } }: Workup): Pick<CardPaper, "blownWith"> {
-  if (circuit) return {};
-  const medium = inquiry.inquiry.fluid.kind;
-  return { blownWith: { medium, ...(leastAirFlow === undefined ? {} : { leastAirFlow }) } };
 }
 
 /** Whether a bit is as large as its hole was typed, to what a drawing can show [m]. */

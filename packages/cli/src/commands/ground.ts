@@ -16,7 +16,7 @@ import {
 } from "@bitwright/traveler";
 import { type Command, Option } from "commander";
 import { Complaint, complaintAbout } from "../complaint.ts";
-import { readBytes, readText, writeText } from "../files.ts";
+import { readBytes, readText, writeWhole } from "../files.ts";
 import { optionQuantity } from "../option-quantity.ts";
 import type { Terminal } from "../terminal.ts";
 
@@ -82,7 +82,7 @@ function groundFrom(file: string, options: GroundOptions, terminal: Terminal): v
   const text = options.into === undefined ? `${JSON.stringify(made.ground, null, 2)}\n` : merged(options.into, made);
   if (options.out === undefined) terminal.say(text.trimEnd());
   else {
-    writeText(options.out, text);
+    writeWhole(options.out, text);
     terminal.complain(`Wrote ${made.ground.beds.length} beds to ${options.out}.`);
   }
 }

@@ -1,7 +1,7 @@
 import type { Command } from "commander";
 import { columns } from "../columns.ts";
 import { Complaint } from "../complaint.ts";
-import { writeText } from "../files.ts";
+import { writeWhole } from "../files.ts";
 import type { Terminal } from "../terminal.ts";
 import { wholeNumber } from "../whole-number.ts";
 import { type StoreChoice, withStore } from "../with-store.ts";
@@ -98,7 +98,7 @@ async function showCommand(name: string, options: ShowOptions, terminal: Termina
     terminal.say(body.replace(/\n$/, ""));
     return;
   }
-  writeText(out, body);
+  writeWhole(out, body);
   terminal.say(`Wrote ${out}.`);
 }
 

@@ -90,7 +90,8 @@ const ROWS: readonly CautionRow[] = [
   {
     topic: "lifting",
     place: "rig",
-    text: "A bit of these sizes weighs as much as a person can hurt a back or a foot with. Lift it with a rated plug and tackle; nobody under it.",
+    text: "Lift the bit with a rated plug and tackle, nobody under it: these bits weigh about 30 to 150 lb (14 to 68 kg).",
+    source: commonPractice("a bit of these sizes weighs 30 to 150 lb"),
   },
   {
     topic: "permits and sealing",

@@ -14,6 +14,7 @@ export interface FileOut {
 /** Media types by the end of a name, with the character set of what is text. */
 const TYPES: Readonly<Record<string, string>> = {
   csv: "text/csv; charset=utf-8",
+  html: "text/html; charset=utf-8",
   json: "application/json; charset=utf-8",
   svg: "image/svg+xml; charset=utf-8",
   txt: "text/plain; charset=utf-8",

@@ -59,7 +59,13 @@ describe("a workup", () => {
 });
 
 describe("the sheets", () => {
-  const TYPES = { svg: "image/svg+xml", txt: "text/plain", csv: "text/csv", json: "application/json" } as const;
+  const TYPES = {
+    svg: "image/svg+xml",
+    txt: "text/plain",
+    html: "text/html",
+    csv: "text/csv",
+    json: "application/json",
+  } as const;
 
   it.each<UnitSystem>(["field", "metric"])("are those that the shop's own code makes, in %s units", async (units) => {
     const made = sheetsOf(workedHere(text), { units, program: "Bitwright 9.8.7" });
@@ -80,6 +86,6 @@ describe("the sheets", () => {
 
   it("are named where one is asked for that there is not", async () => {
     const { statusCode, json } = await get("/sheets/back.svg");
-    expect([statusCode, json().detail]).toEqual([404, expect.stringContaining("card.txt, cutters.csv")]);
+    expect([statusCode, json().detail]).toEqual([404, expect.stringContaining("card.txt, card.html, cutters.csv")]);
   });
 });

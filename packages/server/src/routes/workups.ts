@@ -68,7 +68,7 @@ export function workupRoutes(app: App, { store, threads, program }: ServerContex
         params: idParams.extend({ name: z.string().min(1).max(100) }),
         querystring: versionQuery.extend(unitsQuery.shape),
         response: {
-          200: fileReply("The sheet", "image/svg+xml", "text/plain", "text/csv", "application/json"),
+          200: fileReply("The sheet", "image/svg+xml", "text/plain", "text/html", "text/csv", "application/json"),
           ...refusals,
         },
       },

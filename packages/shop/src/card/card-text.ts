@@ -1,9 +1,9 @@
-import { type CardContent, FEED_DEAD_BAND } from "@bitwright/engine";
-import type { UnitSystem } from "@bitwright/traveler";
+import type { CardContent } from "@bitwright/engine";
 import { bedLines } from "./bed-lines.ts";
 import { wholeFigure } from "./card-figures.ts";
 import { CARD, cutTo, firstSentences, heading, oneLine, paragraph } from "./card-lines.ts";
 import type { CardPaper } from "./card-paper.ts";
+import { breakInWords, casingOrder, gearWords, notHereWords, toldOnce, whoWords } from "./card-words.ts";
 import { jointLines } from "./joint-lines.ts";
 
 /** How much is said where room is short. */
@@ -58,15 +58,16 @@ export function cardText(content: CardContent, paper: CardPaper): string {
 
 function cardLines(content: CardContent, paper: CardPaper, fullness: Fullness): string[] {
   const { units } = paper;
+  const start = breakInWords(content, units);
   return [
     ...head(content, paper, fullness).slice(fullness.tight ? 1 : 0),
-    ...notHere(content),
-    ...casing(content, units, fullness),
+    ...told("! ", notHereWords(content)),
+    ...told("! ", casingOrder(content, units, !fullness.tight)).slice(0, 3),
     heading("HOW TO RUN IT, BED BY BED"),
     ...bedLines(content, paper, fullness),
     ...jointLines(content, units, fullness.joints),
-    ...gear(content, units, fullness),
-    ...breakIn(content, units),
+    ...told("", gearWords(content, units, !fullness.bare)),
+    ...(start === undefined ? [] : [heading("BREAK-IN"), ...paragraph("", start)]),
     heading("STOP AND LOOK WHEN"),
     ...signs(content, fullness),
     ...warnings(content, fullness.warnings),
@@ -75,58 +76,25 @@ function cardLines(content: CardContent, paper: CardPaper, fullness: Fullness): 
   ];
 }
 
-function head(
-  { job, customer, bit, hole }: CardContent,
-  { units, shop, date }: CardPaper,
-  { bare }: Fullness,
-): string[] {
-  const who = [customer, shop, date].filter((text) => text !== undefined && text !== "").join(", ");
+function told(lead: string, words: string | undefined): string[] {
+  return words === undefined ? [] : paragraph(lead, words);
+}
+
+function head(content: CardContent, paper: CardPaper, { bare }: Fullness): string[] {
+  const { job, bit, hole } = content;
+  const who = whoWords(content, paper);
   return [
     "=".repeat(CARD.columns),
     cutTo(`DRILLER'S CARD   ${oneLine(job)}`, CARD.columns),
-    ...(who === "" ? [] : [cutTo(`For ${oneLine(who)}`, CARD.columns)]),
-    ...paragraph(`Hole ${wholeFigure(hole, units)}   Bit: `, bit).slice(0, bare ? 1 : 2),
+    ...(who === "" ? [] : [cutTo(`For ${who}`, CARD.columns)]),
+    ...paragraph(`Hole ${wholeFigure(hole, paper.units)}   Bit: `, bit).slice(0, bare ? 1 : 2),
     "=".repeat(CARD.columns),
   ];
-}
-
-function notHere({ rows }: CardContent): string[] {
-  if (rows.some(({ drilled }) => drilled)) return [];
-  return paragraph("! ", "DO NOT RUN THIS BIT IN THIS HOLE. No bed of it is ground for a PDC bit.");
-}
-
-function casing({ casing: shoe, casingWords }: CardContent, units: UnitSystem, { tight }: Fullness): string[] {
-  if (!shoe) return [];
-  const why = tight ? "" : (casingWords[0] ?? "");
-  return paragraph("! ", `CASE TO ${wholeFigure(shoe, units)} BEFORE THIS BIT GOES IN. ${why}`).slice(0, 3);
-}
-
-/** How hard to make the bit up, and what fuel to bring. */
-function gear({ makeUp, fuel }: CardContent, units: UnitSystem, { bare }: Fullness): string[] {
-  const short = makeUp?.short
-    ? `; the rig has ${wholeFigure(makeUp.short, units)}: tongs with gauge`
-    : ", with compound";
-  const words = [
-    ...(makeUp ? [`MAKE UP ${makeUp.thread} to ${wholeFigure(makeUp.torque, units)}${short}.`] : []),
-    ...(fuel && !bare
-      ? [`FUEL ${wholeFigure(fuel.drilling, units)} drilling, about ${wholeFigure(fuel.hole, units)} for the hole.`]
-      : []),
-  ];
-  return words.length === 0 ? [] : paragraph("", words.join(" "));
 }
 
 function signs({ stopSigns }: CardContent, { causes, tight }: Fullness): string[] {
   const said = stopSigns.map(({ sign, likely, act }) => `${sign.toUpperCase()}: ${causes ? `${likely}; ` : ""}${act}`);
   return tight ? paragraph("", said.map((one) => `${one}.`).join(" ")) : said.flatMap((one) => paragraph("* ", one));
-}
-
-function breakIn({ breakIn: start }: CardContent, units: UnitSystem): string[] {
-  if (!start) return [];
-  // In ground too soft to set a weight the steps alone say how to begin.
-  const weight =
-    (start.weight.to ?? start.weight.value) < FEED_DEAD_BAND ? "" : `${wholeFigure(start.weight, units)}, `;
-  const figures = `First ${wholeFigure(start.length, units)}: ${weight}${wholeFigure(start.rotarySpeed, units)}.`;
-  return [heading("BREAK-IN"), ...paragraph("", `${figures} ${start.steps.join(" ")}`)];
 }
 
 function warnings({ warnings: told }: CardContent, most: number): string[] {
@@ -137,17 +105,6 @@ function warnings({ warnings: told }: CardContent, most: number): string[] {
     heading(more > 0 ? `WATCH; and ${more} more on the summary` : "WATCH"),
     ...all.slice(0, most).flatMap((text) => paragraph("* ", text)),
   ];
-}
-
-/** Warnings that differ only in the place in front of them, told once with all their places. */
-function toldOnce(warnings: readonly string[]): string[] {
-  const places = new Map<string, string[]>();
-  for (const warning of warnings) {
-    const at = warning.indexOf(": ");
-    const message = warning.slice(at + 2);
-    places.set(message, [...(places.get(message) ?? []), warning.slice(0, Math.max(at, 0))]);
-  }
-  return [...places].map(([message, where]) => `${where.join("; ")}: ${message}`);
 }
 
 /** A caution said in fewer characters than this goes on with its next sentence. */

@@ -1,18 +1,13 @@
-import type { CardContent, CardFeed } from "@bitwright/engine";
+import type { CardContent } from "@bitwright/engine";
 import type { UnitSystem } from "@bitwright/traveler";
-import { bareFigure, cardUnit } from "./card-figures.ts";
+import { cardUnit } from "./card-figures.ts";
 import { CARD, cellOf, heading } from "./card-lines.ts";
+import { NO_GAUGE } from "./card-words.ts";
 import { feedRows } from "./feed-rows.ts";
+import { ACT, jointCells, jointHeads } from "./joint-cells.ts";
 
-const DO: Readonly<Record<CardFeed["act"], string>> = {
-  "pull down": "PUSH",
-  "hold back": "HOLD",
-  "let it hang": "HANG",
-};
 /** Least widths of one joint: depth, wanted, string, act, by, gauge. */
 const WIDTHS = [5, 6, 6, 4, 6, 5] as const;
-const ACT = 3;
-const GAUGE = WIDTHS.length - 1;
 /** Blanks between two joints that stand side by side. */
 const BESIDE = 4;
 
@@ -22,8 +17,7 @@ export function jointLines(content: CardContent, units: UnitSystem, most: number
   const all = content.rows.reduce((sum, { feed }) => sum + feed.length, 0);
   if (rows.length === 0) return [];
   const gauge = rows.some((row) => row.gauge);
-  const heads = [cardUnit("depth", units), "wanted", "string", "do", "by", cardUnit("pressure", units)];
-  const cells = [heads, ...rows.map((row) => cellsOf(row, units))].map((one) => (gauge ? one : one.slice(0, GAUGE)));
+  const cells = [jointHeads(units, gauge), ...rows.map((row) => jointCells(row, units, gauge))];
   // Nothing is cut from a figure: the columns are as wide as their widest.
   const widths = cells[0].map((_, k) => Math.max(WIDTHS[k], ...cells.map((one) => one[k].length)));
   const [head, ...printed] = cells.map((one) =>
@@ -37,18 +31,7 @@ export function jointLines(content: CardContent, units: UnitSystem, most: number
     ...(rows.length < all
       ? [`${rows.length} of ${all} joints; between two of them the feed goes evenly. All: depth.csv.`]
       : []),
-    ...(gauge ? [] : ["No gauge readings: the rig's force for each unit of feed pressure was not given."]),
-  ];
-}
-
-function cellsOf({ depth, wanted, string, act, force, gauge }: CardFeed, units: UnitSystem): string[] {
-  return [
-    bareFigure(depth, units),
-    bareFigure(wanted, units),
-    bareFigure(string, units),
-    DO[act],
-    act === "let it hang" ? "" : bareFigure(force, units),
-    bareFigure(gauge, units),
+    ...(gauge ? [] : [NO_GAUGE]),
   ];
 }
 

@@ -1,0 +1,1 @@
+export { type CardPrint, type CardPrintOptions, cardPrint, setCard } from "./card-print.ts";
