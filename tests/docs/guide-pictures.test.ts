@@ -12,6 +12,7 @@ import {
   sheetsOf,
   stabilitySheets,
 } from "@bitwright/shop";
+import { cardPrint } from "@bitwright/shop/print";
 import {
   bandsStudy,
   choiceStudy,
@@ -27,9 +28,13 @@ import { type DEMOS, demoWorkup } from "../support/demo-workup.ts";
 
 const options = { units: "field", program: "Bitwright" } as const;
 
+/** Where the server of the shop would give the phone page. */
+const CARD_LINK = "http://192.168.1.20:4173/api/travelers/ridge-road/sheets/card.html?units=field";
+
 /** How the sheets of a command are made from a job, as the command makes them. */
 const COMMANDS = {
   work: (workup: Workup) => sheetsOf(workup, options),
+  print: (workup: Workup) => [{ name: "card.svg", text: cardPrint(workup, { ...options, link: CARD_LINK }).svg }],
   map: (workup: Workup) => mapSheets(workup, mapStudy(workup), options),
   depth: (workup: Workup) => depthSheets(workup, depthStudy(workup), options),
   power: (workup: Workup) => powerSheets(workup, options),
@@ -60,6 +65,7 @@ interface Picture {
 const PICTURES: Readonly<Record<string, Picture>> = {
   "house-well-face": { traveler: "house-well", command: "work", sheet: "face.svg", page: "README.md" },
   "house-well-profile": { traveler: "house-well", command: "work", sheet: "profile.svg", page: "README.md" },
+  "house-well-card": { traveler: "house-well", command: "print", sheet: "card.svg", page: "README.md" },
   "measured-bit-profile": { traveler: "measured-bit", command: "work", sheet: "profile.svg", page: "measured-bit.md" },
   "house-well-map": { traveler: "house-well", command: "map", sheet: "map-4.svg", page: "studies.md" },
   "house-well-weight": { traveler: "house-well", command: "depth", sheet: "weight-by-depth.svg", page: "studies.md" },

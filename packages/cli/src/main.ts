@@ -68,7 +68,7 @@ function bitwright(terminal: Terminal, endWith: (status: number) => void): Comma
       .option("--json", "print JSON in SI instead of text");
   command("work", "work a traveler up: fit, bit, cut, string, flow, card")
     .argument("<traveler>", "traveler file")
-    .option("--out <folder>", "write workup.json, drawings, card and cutter table there")
+    .option("--out <folder>", "write workup.json, drawings, card (PDF, phone page, text) and cutter table there")
     .option("--card-link <url>", "address of the card for a phone, printed on card.pdf as a QR code", optionCardLink)
     .action((file, options) => workCommand(file, options, terminal));
   command("check", "read a traveler and name every problem and every assumed value")

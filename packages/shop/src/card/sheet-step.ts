@@ -21,7 +21,7 @@ export const SHORT_CAUTION = 40;
 
 const EVERY = Number.POSITIVE_INFINITY;
 /** Sizes of type [pt]: read at arm's length with wet glasses, down to what a page of print has. */
-const TYPE = { large: 13, middle: 11.5, small: 10, least: 9, fine: 8, finest: 7 } as const;
+const TYPE = { large: 13, middle: 11.5, small: 10, lesser: 9.5, least: 9, fine: 8, finest: 7 } as const;
 
 const WHOLE = { joints: EVERY, beds: EVERY, remarks: 3, warnings: 12, causes: true, sentences: 9 } as const;
 const SHORTER = { ...WHOLE, remarks: 2, warnings: 6, causes: false, sentences: 2 } as const;
@@ -41,6 +41,8 @@ export const SHEET_STEPS: readonly SheetStep[] = [
   { name: "small type, shorter", size: TYPE.small, ...SHORTER },
   { name: "small type, short", size: TYPE.small, ...SHORT },
   { name: "small type, bare", size: TYPE.small, ...BARE },
+  { name: "lesser type, short", size: TYPE.lesser, ...SHORT },
+  { name: "lesser type, bare", size: TYPE.lesser, ...BARE },
   { name: "least type, short", size: TYPE.least, ...SHORT },
   { name: "least type, bare", size: TYPE.least, ...BARE },
   { name: "fine type, bare", size: TYPE.fine, ...BARE },

@@ -84,7 +84,7 @@ describe("setCard", () => {
   it("steps the type down as there is more to say, and says what it left out", async () => {
     const prints = [1, 6, 14].map((count) => setCard(withRows(beds(count, 20)), paper));
     const sizes = prints.map(({ step }) =>
-      ["large", "middle", "small", "least", "fine", "finest"].indexOf(step.split(" ")[0]),
+      ["large", "middle", "small", "lesser", "least", "fine", "finest"].indexOf(step.split(" ")[0]),
     );
     expect(sizes).toEqual([...sizes].sort((a, b) => a - b));
     for (const { pdf, leftOut } of prints) if (leftOut) expect((await pdfRead(pdf)).text).toContain(leftOut);

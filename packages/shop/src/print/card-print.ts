@@ -3,7 +3,11 @@ import type { UnitSystem, Workup } from "@bitwright/traveler";
 import { CARD_LINK_BYTES, type CardPaper, cardPaperOf, cardSheet, SHEET_STEPS } from "../card/index.ts";
 import { qrSvg } from "../svg/index.ts";
 import { CARD_LAYOUT } from "./card-layout.ts";
+import { slimSvg } from "./slim-svg.ts";
 import { typesetter } from "./typesetter.ts";
+
+/** Cards that the typesetter keeps parts of, so that the next is set sooner and a long process does not grow [-]. */
+const KEPT_PRINTS = 10;
 
 /** How the card is printed. */
 export interface CardPrintOptions {
@@ -42,13 +46,14 @@ export function setCard(content: CardContent, paper: CardPaper, link?: string): 
     const sheet = cardSheet(content, paper, step);
     const page = set(CARD_LAYOUT, { card: JSON.stringify(sheet), ...qr });
     if (page.numOfPages > 1) continue;
-    return {
+    const print = {
       pdf: compiler.pdf(page, { pdfTags: true }),
-      // All its letters are outlines, so that blanks between elements carry nothing.
-      svg: compiler.plainSvg(page).replace(/>\s+</g, "><"),
+      svg: slimSvg(compiler.plainSvg(page)),
       step: step.name,
       leftOut: sheet.leftOut,
     };
+    compiler.evictCache(KEPT_PRINTS);
+    return print;
   }
   throw new Error("the card does not fit on a page even at its shortest");
 }
