@@ -6,7 +6,7 @@ import { FILE_POLICY } from "./security-headers.ts";
 export interface FileOut {
   readonly name: string;
   readonly mediaType: string;
-  readonly content: string | Readable;
+  readonly content: string | Uint8Array | Readable;
   /** Shown in the browser where it can; else saved. */
   readonly shown?: boolean;
 }
@@ -15,6 +15,7 @@ export interface FileOut {
 const TYPES: Readonly<Record<string, string>> = {
   csv: "text/csv; charset=utf-8",
   html: "text/html; charset=utf-8",
+  pdf: "application/pdf",
   json: "application/json; charset=utf-8",
   svg: "image/svg+xml; charset=utf-8",
   txt: "text/plain; charset=utf-8",

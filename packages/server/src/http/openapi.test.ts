@@ -47,7 +47,9 @@ function routesOf(tree: string): string[] {
     above.splice(indent.length / 4, above.length, path);
     const address = above.join("");
     const named = (methods ?? "").split(", ").filter((one) => one !== "" && one !== "HEAD");
-    return address.startsWith("/api/") ? named.map((method) => `${method} ${address.replace(/:(\w+)/g, "{$1}")}`) : [];
+    return /^\/(api|card)\//.test(address)
+      ? named.map((method) => `${method} ${address.replace(/:(\w+)/g, "{$1}")}`)
+      : [];
   });
 }
 

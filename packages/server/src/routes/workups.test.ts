@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { sheetsOf } from "@bitwright/shop";
+import { cardPrint } from "@bitwright/shop/print";
 import { parseTraveler, type UnitSystem, workUp, workupJson } from "@bitwright/traveler";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { projectFile } from "../../../../tests/support/command.ts";
@@ -72,7 +73,7 @@ describe("the sheets", () => {
     expect((await get("/sheets?version=1")).json()).toEqual({
       version: 1,
       program: "Bitwright 9.8.7",
-      sheets: made.map(({ name }) => name),
+      sheets: [...made.map(({ name }) => name), "card.pdf"],
     });
     for (const sheet of made) {
       const { headers, body } = await get(`/sheets/${sheet.name}?version=1&units=${units}`);
@@ -82,6 +83,23 @@ describe("the sheets", () => {
       expect(headers["content-security-policy"]).toContain("default-src 'none'");
       expect(headers["bitwright-traveler-version"]).toBe("1");
     }
+  });
+
+  it("hold the card as it prints, byte for byte that of the shop's own code, and another in other units", async () => {
+    const card = await server.app.inject("/api/travelers/loop/sheets/card.pdf?version=1&units=metric");
+    expect([card.statusCode, card.headers["content-type"]]).toEqual([200, "application/pdf"]);
+    const { pdf } = cardPrint(workedHere(text), { units: "metric", program: "Bitwright 9.8.7" });
+    expect(card.rawPayload.equals(Buffer.from(pdf))).toBe(true);
+    const field = await server.app.inject("/api/travelers/loop/sheets/card.pdf?version=1&units=field");
+    expect(field.rawPayload.equals(card.rawPayload)).toBe(false);
+  });
+
+  it("give the card of the phone under a short address as well", async () => {
+    const { body, headers } = await get("/sheets/card.html?version=1");
+    const short = await server.app.inject("/card/loop?version=1");
+    expect([short.statusCode, short.headers["content-type"]]).toEqual([200, headers["content-type"]]);
+    expect(short.body).toBe(body);
+    expect((await server.app.inject("/card/nobody")).statusCode).toBe(404);
   });
 
   it("are named where one is asked for that there is not", async () => {

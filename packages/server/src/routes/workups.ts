@@ -54,7 +54,7 @@ export function workupRoutes(app: App, { store, threads, program }: ServerContex
       const { body, version } = await textOf(reply, id, query.version);
       const answer = await threads.sheets(body, "field");
       if (!answer.ok) needsSound(answer);
-      return { version, program, sheets: answer.value.map(({ name }) => name) };
+      return { version, program, sheets: [...answer.value.map(({ name }) => name), PRINTED_CARD] };
     },
   );
 
@@ -68,19 +68,56 @@ export function workupRoutes(app: App, { store, threads, program }: ServerContex
         params: idParams.extend({ name: z.string().min(1).max(100) }),
         querystring: versionQuery.extend(unitsQuery.shape),
         response: {
-          200: fileReply("The sheet", "image/svg+xml", "text/plain", "text/html", "text/csv", "application/json"),
+          200: fileReply(
+            "The sheet",
+            "image/svg+xml",
+            "text/plain",
+            "text/html",
+            "text/csv",
+            "application/json",
+            "application/pdf",
+          ),
           ...refusals,
         },
       },
     },
     async ({ params: { id, name }, query: { version, units } }, reply) => {
       const { body } = await textOf(reply, id, version);
+      if (name === PRINTED_CARD) {
+        const printed = await threads.cardPdf(body, units);
+        if (!printed.ok) needsSound(printed);
+        return sendFile(reply, { name, mediaType: typeOfSheet(name), content: printed.value, shown: true });
+      }
       const answer = await threads.sheets(body, units);
       if (!answer.ok) needsSound(answer);
       return sendSheet(reply, answer.value, name);
     },
   );
+
+  app.get(
+    "/card/:id",
+    {
+      schema: {
+        ...about,
+        operationId: "readCardOnPhone",
+        summary: "The driller's card as a page for the phone, under an address short enough to type",
+        querystring: versionQuery.extend(unitsQuery.shape),
+        response: { 200: fileReply("The card", "text/html"), ...refusals },
+      },
+    },
+    async ({ params: { id }, query: { version, units } }, reply) => {
+      const { body } = await textOf(reply, id, version);
+      const answer = await threads.sheets(body, units);
+      if (!answer.ok) needsSound(answer);
+      return sendSheet(reply, answer.value, PHONE_CARD);
+    },
+  );
 }
+
+/** The card as it prints; made when it is asked for, for it takes longer than the other sheets. */
+const PRINTED_CARD = "card.pdf";
+/** The same for a phone. */
+const PHONE_CARD = "card.html";
 
 /** Sends one of the sheets by its name. */
 export function sendSheet(

@@ -24,6 +24,8 @@ export interface Threads {
   readonly findings: (text: string) => Promise<Answer<FindingCounts>>;
   readonly workup: (text: string) => Promise<Answer<string>>;
   readonly sheets: (text: string, units: UnitSystem) => Promise<Answer<Sheet[]>>;
+  /** The driller's card as it prints; the bytes of a PDF. */
+  readonly cardPdf: (text: string, units: UnitSystem) => Promise<Answer<Uint8Array>>;
   readonly study: (text: string, asked: AskedStudy, onWord: (word: StudyWord) => void) => StudyUnderWay;
   /** Loads the threads before anything is asked of them. */
   readonly warm: () => void;
@@ -61,6 +63,7 @@ export function startThreads(program: string, onFault: (error: unknown) => void)
     findings: (text) => reckon("findings", { text }, MOST_TIME_OF_SAVING),
     workup: (text) => reckon("workup", { text }),
     sheets: (text, units) => reckon("sheets", { text, units, program }),
+    cardPdf: (text, units) => reckon("cardPdf", { text, units, program }),
     study(text, asked, onWord) {
       const stop = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
       const { port1, port2 } = new MessageChannel();

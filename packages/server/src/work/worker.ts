@@ -72,6 +72,17 @@ export function sheets(order: {
   return answered(order.text, (worked) => sheetsOf(worked, order));
 }
 
+/** Works a document up and prints its driller's card; the bytes of a PDF. */
+export async function cardPdf(order: {
+  readonly text: string;
+  readonly units: UnitSystem;
+  readonly program: string;
+}): Promise<Answer<Uint8Array>> {
+  // Loaded when a card is first printed: the typesetter is large.
+  const { cardPrint } = await import("@bitwright/shop/print");
+  return answered(order.text, (worked) => cardPrint(worked, order).pdf);
+}
+
 /** Runs a study, telling how far it is, until it ends or is stopped. */
 export function study({ text, program, asked, stop, port }: StudyOrder): Answer<StudyAnswer> {
   let last: StudyProgress = { done: 0, doing: "working the traveler up" };
