@@ -68,6 +68,7 @@ describe("setCard", () => {
     const again = setCard(structuredClone(card), paper);
     expect(Buffer.compare(once.pdf, again.pdf)).toBe(0);
     expect(again.svg).toBe(once.svg);
+    expect(once.svg).toMatch(/^<svg role="img" [^>]*><title>Driller's card: [^<]+<\/title>/);
   });
 
   it("holds no time of making", () => {

@@ -1,7 +1,7 @@
 import type { CardContent } from "@bitwright/engine";
 import type { UnitSystem, Workup } from "@bitwright/traveler";
 import { CARD_LINK_BYTES, type CardPaper, cardPaperOf, cardSheet, SHEET_STEPS } from "../card/index.ts";
-import { qrSvg } from "../svg/index.ts";
+import { qrSvg, xmlText } from "../svg/index.ts";
 import { CARD_LAYOUT } from "./card-layout.ts";
 import { slimSvg } from "./slim-svg.ts";
 import { typesetter } from "./typesetter.ts";
@@ -48,7 +48,7 @@ export function setCard(content: CardContent, paper: CardPaper, link?: string): 
     if (page.numOfPages > 1) continue;
     const print = {
       pdf: compiler.pdf(page, { pdfTags: true }),
-      svg: slimSvg(compiler.plainSvg(page)),
+      svg: named(slimSvg(compiler.plainSvg(page)), `Driller's card: ${content.job}`),
       step: step.name,
       leftOut: sheet.leftOut,
     };
@@ -56,4 +56,12 @@ export function setCard(content: CardContent, paper: CardPaper, link?: string): 
     return print;
   }
   throw new Error("the card does not fit on a page even at its shortest");
+}
+
+/** A drawing whose letters are outlines says nothing to who listens to it, but by its title. */
+function named(svg: string, title: string): string {
+  return svg.replace(
+    /^<svg ([^>]*)>/,
+    (_, attributes) => `<svg role="img" ${attributes}><title>${xmlText(title)}</title>`,
+  );
 }
