@@ -26,6 +26,7 @@ export default defineConfig({
           exclude: ["tests/web/**", "**/node_modules/**"],
           setupFiles: ["tests/support/property-seed.ts"],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {
